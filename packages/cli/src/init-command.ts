@@ -1,0 +1,28 @@
+import { cpSync, existsSync, mkdirSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { isFolder } from './job-folder.ts';
+import { EXIT } from './plan-command.ts';
+
+const TEMPLATES = fileURLToPath(new URL('../templates/', import.meta.url));
+
+/** `clampwright init FOLDER`: a commented example to start from. Nothing that is there is overwritten. */
+export function initCommand(folder: string, options: { readonly json?: boolean }): number {
+  const files = readdirSync(TEMPLATES, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name).slice(TEMPLATES.length));
+  if (existsSync(folder) && !isFolder(folder)) {
+    process.stderr.write(`Nothing was written: ${folder} is a file. Choose an empty folder.\n`);
+    return EXIT.unusable;
+  }
+  const inTheWay = files.filter((file) => existsSync(join(folder, file)));
+  if (inTheWay.length > 0) {
+    process.stderr.write(`Nothing was written: ${inTheWay.join(', ')} already in ${folder}. Choose an empty folder.\n`);
+    return EXIT.unusable;
+  }
+  mkdirSync(folder, { recursive: true });
+  cpSync(TEMPLATES, folder, { recursive: true, errorOnExist: true, force: false });
+  if (options.json) process.stdout.write(`${JSON.stringify({ folder, files })}\n`);
+  else process.stdout.write(`Written to ${folder}: ${files.join(', ')}\nNow: clampwright plan ${folder}\n`);
+  return EXIT.fine;
+}

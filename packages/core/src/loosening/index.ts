@@ -1,0 +1,2 @@
+/** Loosening: what it takes, fresh and aged. */
+export * from './breakaway.ts';

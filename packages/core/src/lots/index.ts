@@ -1,0 +1,2 @@
+/** Fastener lots: what their tests say. */
+export { type KStatistics, kStatistics } from './k-class.ts';

@@ -1,0 +1,38 @@
+import { attention, hold, stop } from './level.ts';
+import type { Measure } from './measure.ts';
+
+/** What keeps a joint from being tightened as planned, beyond rule set and chart. */
+export const jointNotices = {
+  'no-bolts': stop(),
+  'positions-wrong': stop<{ boltCount: number; missing: string; twice: string }>(),
+  'sequence-wrong': stop<{ boltCount: number }>(),
+  'tools-at-once-wrong': attention<{ tools: number; boltCount: number }>(),
+  'tool-unknown': stop<{ serial: string }>(),
+  'no-tool': stop(),
+  'tool-chart-faulty': stop<{ serial: string }>(),
+  'several-tools': attention<{ tools: string }>(),
+  'lot-unknown': stop<{ lot: string }>(),
+  'lot-failed': stop<{ lot: string }>(),
+  'turned-not-tested': hold<{ lot: string; turned: string; tested: string }>(),
+  'datum-missing': attention(),
+  'permit-missing': hold(),
+  'zone-missing': hold(),
+  'hot-work-missing': hold<{ zone: string; tool: string }>(),
+  'wet-retest': hold(),
+  'arm-length-unknown': attention<{ serial: string }>(),
+  'arm-overloaded': stop<{ torque: Measure; rating: Measure }>(),
+  'reaction-point-overloaded': stop<{ force: Measure; limit: Measure }>(),
+  'reaction-point-unknown': attention<{ force: Measure }>(),
+  'socket-does-not-fit': stop<{ socket: Measure; pitch: Measure; lacking: Measure }>(),
+  'socket-meets-wall': stop<{ socket: Measure; wall: Measure }>(),
+  'socket-unknown': attention<{ acrossFlats: Measure }>(),
+  'yield-likely': stop<{ share: Measure }>(),
+  'below-target-likely': attention<{ share: Measure }>(),
+  'torque-unit-doubt': stop<{ torque: Measure; k: string; basis: string }>(),
+  'torque-implausible': stop<{ torque: Measure; k: string; basis: string }>(),
+  'engineer-override': attention<{ what: string }>(),
+  'figure-not-used': attention<{ what: string }>(),
+  'friction-from-table': attention<{ source: string }>(),
+  'clamp-below-thread': attention<{ length: Measure; thickness: Measure }>(),
+  'qualification-expired': attention<{ person: string; until: string }>(),
+} as const;

@@ -1,0 +1,25 @@
+/** One function: job in, plan out. */
+export { compareTags } from './compare-tags.ts';
+export type { InteractionPlan, RoundPlan, RoundSetting } from './interaction-plan.ts';
+export type {
+  JointPlan,
+  KitItem,
+  Permits,
+  Plan,
+  PlannedJob,
+  PreloadScatter,
+  RotationPlan,
+  SequencePlan,
+  StepPlan,
+  StepSetting,
+  SubgroupPlan,
+  Sums,
+  TighteningPlan,
+  ToolState,
+  Verdict,
+} from './plan.ts';
+export { planInteraction } from './plan-interaction.ts';
+export { ENGINE, planJob } from './plan-job.ts';
+export { smallestPitch } from './reach-notices.ts';
+export { UNMEASURED_VARIATION } from './step-settings.ts';
+export { swapTool } from './swap-tool.ts';

@@ -1,0 +1,39 @@
+import type { JointPlan } from '@clampwright/core';
+import { label } from '@clampwright/words';
+import { drawGroup, groupHeight } from './group.ts';
+import { drawKey } from './key.ts';
+import { type Drawn, drawRing } from './ring.ts';
+import type { Scene } from './scene.ts';
+
+const GUTTER = 4;
+const KEY_WIDTH = 44;
+/** Letters of the key, mm: larger under a drawing, which is seen smaller on a narrow screen. */
+const KEY_SIZE = { right: 3, under: 3.8 } as const;
+
+/**
+ * The bolts of a joint: hexagons with their position, the turn of each in a black box beside it, bolt 1 by a wedge, and a key.
+ * The key stands at the right of a wide drawing and under a tall one. `most`: the height the bolts may take; a flat group takes less.
+ */
+export function jointDrawing(joint: JointPlan, width: number, most: number, key: 'right' | 'under'): Scene {
+  const room = key === 'right' ? width - KEY_WIDTH - GUTTER : width;
+  const { layout } = joint;
+  const height = layout.kind === 'group' ? groupHeight(joint, layout.bolts, room, most) : most;
+  const drawn: Drawn =
+    layout.kind === 'group'
+      ? drawGroup(joint, layout.bolts, { x: 0, y: 0, width: room, height })
+      : drawRing(joint, { x: room / 2, y: height / 2 }, Math.min(room, height) / 2 - 0.5);
+  const told = {
+    where: layout.kind,
+    hasDatum: joint.datum !== undefined,
+    turns: joint.sequence.list.length,
+    seenFrom: joint.datum?.viewedFrom,
+  };
+  const at = key === 'right' ? { x: room + GUTTER, y: 1 } : { x: 2, y: height + GUTTER };
+  const legend = drawKey(at, key === 'right' ? KEY_WIDTH : width - 4, KEY_SIZE[key], drawn, told);
+  return {
+    width,
+    height: Math.max(height, at.y + legend.height),
+    title: label('drawing.title', { tag: joint.tag, bolts: joint.boltCount }),
+    shapes: [...drawn.shapes, ...legend.shapes],
+  };
+}

@@ -1,0 +1,30 @@
+import type { JointPlan, SubgroupPlan } from '@clampwright/core';
+import { label, type UnitSystem } from '@clampwright/words';
+import { fastenerText, handlingText } from '../bolt-line.ts';
+import { positionsText, spoken } from '../spoken.ts';
+
+/** The fasteners of a joint, one entry for each subgroup: which bolts, what they are, how they are handled. */
+export function CardBolts({ joint, units }: { readonly joint: JointPlan; readonly units: UnitSystem }) {
+  return (
+    <div>
+      {joint.subgroups.map((subgroup) => (
+        <p className="bolts" key={subgroup.id}>
+          {joint.subgroups.length > 1
+            ? `${label('joint.bolts', { positions: positionsText(subgroup.positions) })}: `
+            : `${subgroup.positions.length} × `}
+          {fastenerText(subgroup, units)}
+          <small>{[handlingText(subgroup, units), ...toolTexts(subgroup), ...preloadText(subgroup, units)].join(' · ')}</small>
+        </p>
+      ))}
+    </div>
+  );
+}
+
+export const toolsOf = ({ tightening }: SubgroupPlan): string[] => [
+  ...new Set((tightening?.steps ?? []).flatMap(({ setting }) => setting?.tool ?? [])),
+];
+
+const toolTexts = (subgroup: SubgroupPlan) => toolsOf(subgroup).map((tool) => label('step.tool', { tool }));
+
+const preloadText = ({ tightening }: SubgroupPlan, units: UnitSystem) =>
+  tightening ? [label('card.preload', { preload: spoken(units).force(tightening.target.value) })] : [];

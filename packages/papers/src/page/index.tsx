@@ -1,0 +1,71 @@
+/** The plan's pages and cards as HTML: pure functions, data in, text out. */
+import type { Plan } from '@clampwright/core';
+import { label } from '@clampwright/words';
+import { CardPage } from './card/card-page.tsx';
+import { cardCss } from './card/card-style.ts';
+import { documentHtml } from './document.tsx';
+import { JointPage } from './joint-page.tsx';
+import type { Links } from './links.ts';
+import { MissingPage } from './missing-page.tsx';
+import { PlanPage } from './plan-page.tsx';
+
+export { cardCss } from './card/card-style.ts';
+export type { Links } from './links.ts';
+export { pageCss } from './page-style.ts';
+
+/** The overview of a plan. */
+export const planHtml = (plan: Plan, links: Links): string =>
+  documentHtml({
+    title: `${label('page.plan')}: ${plan.job.title}`,
+    style: { href: links.style },
+    mark: 'clampwright-page',
+    children: <PlanPage plan={plan} links={links} />,
+  });
+
+/** The page of one joint; `undefined` where the plan has none of that tag. */
+export function jointHtml(plan: Plan, tag: string, links: Links): string | undefined {
+  const joint = plan.joints.find((one) => one.tag === tag);
+  return joint
+    ? documentHtml({
+        title: `${joint.tag}: ${joint.title}`,
+        style: { href: links.style },
+        mark: 'clampwright-page',
+        children: <JointPage plan={plan} joint={joint} links={links} />,
+      })
+    : undefined;
+}
+
+export const missingHtml = (links: Links): string =>
+  documentHtml({
+    title: label('page.not-found'),
+    style: { href: links.style },
+    mark: 'clampwright-page',
+    children: <MissingPage links={links} />,
+  });
+
+export interface CardsOptions {
+  /** the letters, put into the file so that it stands alone */
+  readonly font?: Uint8Array;
+  /** address of the style sheet, for a page that is served; without, the sheet is put into the file */
+  readonly style?: string;
+  /** only these joints */
+  readonly tags?: readonly string[];
+}
+
+/** Bolting cards to print, A5; by default one file that stands alone. */
+export function cardsHtml(plan: Plan, { font, style, tags }: CardsOptions = {}): string {
+  const asked = tags && new Set(tags);
+  return documentHtml({
+    title: `${label('card.title')}: ${plan.job.title}`,
+    style: style === undefined ? { css: cardCss(font && `data:font/woff2;base64,${base64(font)}`) } : { href: style },
+    mark: 'clampwright-cards',
+    children: <CardPage plan={plan} joints={asked ? plan.joints.filter(({ tag }) => asked.has(tag)) : plan.joints} />,
+  });
+}
+
+/** In runs, since a call takes only so many arguments. */
+function base64(bytes: Uint8Array): string {
+  let text = '';
+  for (let from = 0; from < bytes.length; from += 0x2000) text += String.fromCharCode(...bytes.subarray(from, from + 0x2000));
+  return btoa(text);
+}

@@ -1,0 +1,4 @@
+/** Papers in: a job folder's files as bytes, a job and every fault out. */
+export { LARGEST_FILE } from './decode.ts';
+export type { OpenFile } from './open-file.ts';
+export { type ReadJob, readJob } from './read-job.ts';

@@ -1,0 +1,65 @@
+import { z } from 'zod';
+import { date, insidePath, quantity, word, zone } from './yaml-values.ts';
+
+/** One lot. Lots and tools are checked one by one, so that a faulty one does not keep the others out. */
+export const lotSchema = z.strictObject({
+  id: word,
+  'k-class': z.enum(['K0', 'K1', 'K2']).optional(),
+  k: quantity('number').optional(),
+  'thread-friction': quantity('number').optional(),
+  'bearing-friction': quantity('number').optional(),
+  'bearing-diameter': quantity('length').optional(),
+  variation: quantity('share').optional(),
+  source: word.optional(),
+  tested: z.boolean().default(false),
+  failed: z.boolean().default(false),
+  'tested-turning': z.enum(['nut', 'head']).optional(),
+  'verified-torque': quantity('torque').optional(),
+  lubricant: word.optional(),
+});
+
+const person = z.strictObject({ name: word, role: word, qualification: word.optional(), 'qualified-until': date.optional() });
+
+/** job.yaml: site, date, units, conditions, people, lots. */
+export const jobSchema = z.strictObject({
+  title: word,
+  site: word,
+  'work-date': date,
+  units: z.enum(['metric', 'US']).default('metric'),
+  'rule-set': word.optional(),
+  conditions: z
+    .strictObject({ wet: z.boolean().default(false), 'at-height': z.boolean().default(false), zone: zone.optional() })
+    .default({ wet: false, 'at-height': false }),
+  joints: insidePath.default('joints.csv'),
+  tools: insidePath.default('tools.yaml'),
+  members: insidePath.default('members.yaml'),
+  people: z.array(person).default([]),
+  lots: z.array(z.unknown()).default([]),
+});
+
+const socket = z.strictObject({ 'across-flats': quantity('length'), 'outer-diameter': quantity('length') });
+const certificate = z.strictObject({
+  number: word,
+  serial: word,
+  calibrated: date,
+  due: date,
+  uncertainty: quantity('share'),
+  'joint-rate': z.enum(['hard', 'soft']).optional(),
+});
+
+/** One tool with its certificate, arm, sockets and the name of its chart file. */
+export const toolSchema = z.strictObject({
+  serial: word,
+  name: word,
+  kind: z.enum(['battery', 'electric', 'pneumatic', 'hydraulic', 'torque multiplier', 'click wrench']),
+  arm: quantity('length').optional(),
+  'arm-rating': quantity('torque').optional(),
+  repeatability: quantity('share'),
+  interpolation: z.boolean().default(false),
+  chart: insidePath,
+  certificate,
+  sockets: z.array(socket).default([]),
+});
+
+/** tools.yaml: a list of tools. */
+export const toolsSchema = z.strictObject({ tools: z.array(z.unknown()).default([]) });

@@ -1,0 +1,20 @@
+import { notice, type Outcome, type Place, refused } from '@clampwright/core';
+import { LARGEST_FILE_TEXT } from './decode.ts';
+
+/** Gives the bytes of a file inside the job folder; says when it is missing, too large, or when a link leads out of the folder. */
+export type OpenFile = (path: string) => Uint8Array | 'missing' | 'outside' | 'too large';
+
+/** A file of the folder, or why it cannot be had. */
+export function load(open: OpenFile, path: string, place: Place = { file: path }): Outcome<Uint8Array> {
+  const bytes = open(path);
+  switch (bytes) {
+    case 'missing':
+      return refused(notice('file-missing', { file: path }, place));
+    case 'outside':
+      return refused(notice('path-leaves-folder', { path }, place));
+    case 'too large':
+      return refused(notice('file-too-large', { file: path, limit: LARGEST_FILE_TEXT }, place));
+    default:
+      return { ok: true, value: bytes };
+  }
+}

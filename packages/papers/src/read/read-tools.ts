@@ -1,0 +1,60 @@
+import { type Notice, notice, type SettingChart, type Tool } from '@clampwright/core';
+import type { z } from 'zod';
+import { toolSchema, toolsSchema } from './job-yaml.ts';
+import { load, type OpenFile } from './open-file.ts';
+import { readChart } from './read-chart.ts';
+import { stated } from './stated.ts';
+import { checkValue, readYaml } from './yaml-file.ts';
+
+type ToolEntry = z.output<typeof toolSchema>;
+
+/** The tools of tools.yaml with their charts, one by one. A tool whose chart cannot be had stays in the list, without a setting. */
+export function readTools(open: OpenFile, file: string, notices: Notice[]): Tool[] {
+  const bytes = load(open, file);
+  const read = bytes.ok ? readYaml(bytes.value, file, toolsSchema) : bytes;
+  if (!read.ok) {
+    notices.push(...read.notices);
+    return [];
+  }
+  const { value, at } = read.value;
+  notices.push(...read.value.notices);
+  const seen = new Set<string>();
+  return value.tools.flatMap((given, index): Tool[] => {
+    const here = ['tools', index];
+    const checked = checkValue(toolSchema, given, at, here);
+    if (!checked.ok) {
+      notices.push(...checked.notices);
+      return [];
+    }
+    const entry = checked.value;
+    if (seen.has(entry.serial)) {
+      notices.push(notice('serial-twice', { serial: entry.serial }, at([...here, 'serial'])));
+      return [];
+    }
+    seen.add(entry.serial);
+    const chartBytes = load(open, entry.chart, at([...here, 'chart']));
+    const chart = chartBytes.ok ? readChart(chartBytes.value, entry.chart) : { scales: [], settings: [], notices: chartBytes.notices };
+    notices.push(...chart.notices);
+    return [toolOf(entry, chart)];
+  });
+}
+
+function toolOf(entry: ToolEntry, { scales, settings }: Pick<SettingChart, 'scales' | 'settings'>): Tool {
+  const { number, serial, calibrated, due, uncertainty } = entry.certificate;
+  const jointRate = entry.certificate['joint-rate'];
+  return {
+    serial: entry.serial,
+    name: entry.name,
+    kind: entry.kind,
+    place: { file: entry.chart },
+    sockets: entry.sockets.map((socket) => ({ acrossFlats: socket['across-flats'], outerDiameter: socket['outer-diameter'] })),
+    chart: {
+      scales,
+      settings,
+      repeatability: entry.repeatability,
+      interpolation: entry.interpolation,
+      certificate: { number, serial, calibrated, due, uncertainty, ...(jointRate === undefined ? {} : { jointRate }) },
+    },
+    ...stated<Pick<Tool, 'arm' | 'armRating'>>({ arm: entry.arm, armRating: entry['arm-rating'] }),
+  };
+}

@@ -1,0 +1,80 @@
+import { type Notice, notice, type Outcome, type Place } from '@clampwright/core';
+import type { Columns } from './columns.ts';
+import type { ColumnMeaning } from './joint-columns.ts';
+import { DEFAULT_UNIT, type Dimension, isFormula, readQuantity, type ValueOf } from './quantity.ts';
+import { placeOf, type Table } from './table.ts';
+
+/** Reads the cells of one row by meaning and gathers every fault of the row, not the first. */
+export class RowReader<K extends string> {
+  readonly notices: Notice[] = [];
+  readonly place: Place;
+
+  constructor(
+    private readonly table: Table,
+    private readonly columns: Columns<K>,
+    private readonly meanings: Readonly<Record<K, ColumnMeaning>>,
+    private readonly units: 'metric' | 'US',
+    private readonly row: { readonly row: number; readonly cells: readonly string[] },
+  ) {
+    this.place = { file: table.file, row: row.row };
+  }
+
+  /** The cell as text; `undefined` when the column or its content is missing. A formula is a fault. */
+  text(key: K): string | undefined {
+    const cell = this.cell(key);
+    if (cell === undefined) return undefined;
+    if (isFormula(cell)) {
+      this.fault(notice('cell-formula', {}, this.at(key, cell)));
+      return undefined;
+    }
+    return cell;
+  }
+
+  /** Is anything written there? */
+  has(key: K): boolean {
+    return this.cell(key) !== undefined;
+  }
+
+  required(key: K): string | undefined {
+    const cell = this.text(key);
+    if (cell === undefined && !this.has(key)) this.fault(notice('cell-empty', { wanted: this.meanings[key].says }, this.at(key, '')));
+    return cell;
+  }
+
+  quantity<D extends Dimension>(key: K, dimension: D): ValueOf[D] | undefined {
+    const cell = this.cell(key);
+    if (cell === undefined) return undefined;
+    const unit = this.columns.at.get(key)?.unit ?? DEFAULT_UNIT[this.units][dimension];
+    return this.take(readQuantity(cell, dimension, unit, this.at(key, cell), this.table.decimals));
+  }
+
+  /** A word out of a fixed list, by any of its spellings; `bare` takes off what may stand around it. */
+  word<W extends string>(key: K, words: Readonly<Record<W, readonly string[]>>, bare = (text: string) => text): W | undefined {
+    const cell = this.text(key);
+    if (cell === undefined) return undefined;
+    const wanted = bare(cell).toLowerCase().trim();
+    for (const word of Object.keys(words) as W[]) if (word.toLowerCase() === wanted || words[word].includes(wanted)) return word;
+    this.fault(notice('word-unknown', { wanted: Object.keys(words).join(', ') }, this.at(key, cell)));
+    return undefined;
+  }
+
+  take<T>(outcome: Outcome<T>): T | undefined {
+    if (outcome.ok) return outcome.value;
+    this.notices.push(...outcome.notices);
+    return undefined;
+  }
+
+  fault(one: Notice): void {
+    this.notices.push(one);
+  }
+
+  at(key: K, read: string): Place {
+    return placeOf(this.table, this.row.row, this.columns.at.get(key)?.heading ?? this.meanings[key].says, read);
+  }
+
+  private cell(key: K): string | undefined {
+    const column = this.columns.at.get(key);
+    const cell = column === undefined ? undefined : this.row.cells[column.index]?.trim();
+    return cell === undefined || cell === '' || cell === '-' || cell === '–' ? undefined : cell;
+  }
+}

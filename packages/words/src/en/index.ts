@@ -1,0 +1,20 @@
+/** Every English text, by subject. A missing one does not compile. */
+import { chartTexts } from './chart.ts';
+import { fastenerTexts } from './fastener.ts';
+import { flangeTexts } from './flange.ts';
+import { inputTexts } from './input.ts';
+import { interactionTexts } from './interaction.ts';
+import { jointTexts } from './joint.ts';
+import { ruleTexts } from './rule.ts';
+import { structuralTexts } from './structural.ts';
+
+export const EN_NOTICES = {
+  ...chartTexts,
+  ...fastenerTexts,
+  ...flangeTexts,
+  ...inputTexts,
+  ...interactionTexts,
+  ...jointTexts,
+  ...ruleTexts,
+  ...structuralTexts,
+};

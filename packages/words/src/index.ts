@@ -1,0 +1,17 @@
+/** Every text people read. */
+export { fill } from './message.ts';
+export { remedy, says, whereabouts } from './notice.ts';
+export { type LabelKey, label, levelText } from './page-words.ts';
+export {
+  cautionText,
+  citedSource,
+  datumText,
+  endText,
+  patternText,
+  settingLine,
+  sourceText,
+  stepText,
+  turnedText,
+  verdictText,
+} from './plan-words.ts';
+export { figure, say, type UnitSystem, unitOf } from './units.ts';

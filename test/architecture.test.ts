@@ -1,0 +1,55 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { NOTICES } from '../packages/core/src/index.ts';
+import { EN_NOTICES } from '../packages/words/src/en/index.ts';
+
+/** Arrows only downwards. */
+const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
+  core: [],
+  words: ['core'],
+  papers: ['core', 'words'],
+  reference: ['core'],
+  server: ['core', 'papers'],
+  cli: ['core', 'words', 'papers', 'reference', 'server'],
+};
+
+const sources = (name: string) =>
+  (readdirSync(`packages/${name}/src`, { recursive: true }) as string[])
+    .filter((file) => /\.tsx?$/.test(file) && !/\.test\.tsx?$/.test(file))
+    .map((file) => ({ file: `packages/${name}/src/${file}`, text: readFileSync(`packages/${name}/src/${file}`, 'utf8') }));
+
+const imports = (text: string) => [...text.matchAll(/(?:from|import\()\s*['"]([^'"]+)['"]/g)].map(([, specifier]) => specifier!);
+
+describe.each(Object.entries(MAY_IMPORT))('%s', (name, below) => {
+  const found = sources(name).flatMap(({ file, text }) => imports(text).map((specifier) => ({ file, specifier })));
+  test(`imports only ${below.join(', ') || 'itself'} of the house`, () => {
+    const upwards = found.filter(({ specifier }) => {
+      const other = /^@clampwright\/([a-z]+)/.exec(specifier)?.[1];
+      return other !== undefined && !below.includes(other);
+    });
+    expect(upwards).toEqual([]);
+  });
+  test('declares what it imports of the house and no more', () => {
+    const manifest = JSON.parse(readFileSync(`packages/${name}/package.json`, 'utf8')) as { dependencies?: Record<string, string> };
+    const declared = Object.keys(manifest.dependencies ?? {}).filter((one) => one.startsWith('@clampwright/'));
+    expect(declared.filter((one) => !below.includes(one.slice('@clampwright/'.length)))).toEqual([]);
+  });
+});
+
+test('core knows no library but special functions, and neither Node nor the browser', () => {
+  const foreign = sources('core').flatMap(({ file, text }) =>
+    imports(text)
+      .filter((specifier) => !specifier.startsWith('.') && !specifier.startsWith('@stdlib/'))
+      .map((specifier) => `${file}: ${specifier}`),
+  );
+  expect(foreign).toEqual([]);
+  expect(
+    sources('words')
+      .flatMap(({ text }) => imports(text))
+      .filter((one) => one.startsWith('node:')),
+  ).toEqual([]);
+});
+
+test('every notice has its text, and every text its notice', () => {
+  expect(Object.keys(EN_NOTICES).sort()).toEqual(Object.keys(NOTICES).sort());
+});

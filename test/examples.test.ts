@@ -1,0 +1,33 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import * as core from '../packages/core/src/index.ts';
+
+/** The `@example` blocks of a file, each with the name of the thing it documents. */
+function examplesIn(file: string): { readonly symbol: string; readonly code: string }[] {
+  const source = readFileSync(file, 'utf8');
+  return [
+    ...source.matchAll(
+      /\/\*\*((?:(?!\*\/)[\s\S])*?@example(?:(?!\*\/)[\s\S])*)\*\/\s*export (?:const|function|async function|class) (\w+)/g,
+    ),
+  ].map(([, comment, symbol]) => ({
+    symbol: symbol!,
+    code: comment!
+      .slice(comment!.indexOf('@example') + '@example'.length)
+      .split('\n')
+      .map((line) => line.replace(/^\s*\* ?/, ''))
+      .join('\n'),
+  }));
+}
+
+const files = (readdirSync('packages/core/src', { recursive: true }) as string[])
+  .filter((file) => file.endsWith('.ts') && !file.endsWith('.test.ts'))
+  .map((file) => `packages/core/src/${file}`);
+
+for (const file of files) {
+  for (const { symbol, code } of examplesIn(file)) {
+    test(`the example of ${symbol} runs as printed`, () => {
+      expect(code).toContain('expect(');
+      new Function('expect', ...Object.keys(core), code)(expect, ...Object.values(core));
+    });
+  }
+}
