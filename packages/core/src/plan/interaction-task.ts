@@ -13,7 +13,7 @@ import type { JointPlan, StepPlan, StepSetting, SubgroupPlan } from './plan.ts';
 import { threadOf } from './resolve-bolt.ts';
 
 /** The settings of a joint whose bolts are all alike and end at a set torque. */
-export interface FinalStep {
+interface FinalStep {
   readonly leads: readonly StepSetting[];
   readonly final: StepSetting;
   readonly subgroup: SubgroupPlan;
