@@ -1,9 +1,10 @@
-// Bundles the command line (with the pages it serves) into one file that starts in a blink.
+// Bundles the command line (with the pages it serves) into one file that starts in a blink, and beside it what a simulation runs on other cores.
 import { build } from 'esbuild';
 
 await build({
-  entryPoints: ['packages/cli/src/index.ts'],
-  outfile: 'packages/cli/dist/clampwright.mjs',
+  entryPoints: { clampwright: 'packages/cli/src/index.ts', 'simulate-worker': 'packages/cli/src/simulate-worker.ts' },
+  outdir: 'packages/cli/dist',
+  outExtension: { '.js': '.mjs' },
   bundle: true,
   platform: 'node',
   format: 'esm',

@@ -1,5 +1,6 @@
-import { spawnSync } from 'node:child_process';
-import { appendFileSync, cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { spawn, spawnSync } from 'node:child_process';
+import { once } from 'node:events';
+import { appendFileSync, cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -112,5 +113,55 @@ describe('init and plan', () => {
     expect(run('plan', 'nothing-here').status).toBe(2);
     expect(run('plan').status).toBe(2);
     expect(run('--help').status).toBe(0);
+  });
+});
+
+describe('simulate', () => {
+  const demo = join(ROOT, 'demo');
+  test('the same seed gives the same bytes on one core and on two', () => {
+    const files = ['1', '2'].map((workers) => {
+      const out = join(folder, `played-${workers}`);
+      expect(run('simulate', demo, '--runs', '120', '--seed', '7', '--workers', workers, '--out', out).status).toBe(0);
+      return readFileSync(join(out, 'simulation.json'), 'utf8');
+    });
+    expect(files[1]).toBe(files[0]);
+    const { runs, joints, notSimulated } = JSON.parse(files[0]!);
+    expect(runs).toBe(120);
+    expect(joints.length + notSimulated.length).toBe(9);
+  });
+  test('everything that cannot be played is named at once, and nothing is written', () => {
+    const out = join(folder, 'unplayed');
+    const { status, stderr } = run(
+      'simulate',
+      demo,
+      '--runs',
+      '0',
+      '--seed',
+      'x',
+      '--rate',
+      'sneezed=1',
+      'missed=2',
+      '--workers',
+      '0',
+      '--out',
+      out,
+    );
+    expect(status).toBe(2);
+    for (const word of ['“0”', '“NaN”', '“sneezed”', 'missed', '--workers']) expect(stderr).toContain(word);
+    expect(existsSync(out)).toBe(false);
+  });
+  test('Ctrl-C keeps the runs that are finished', async () => {
+    const out = join(folder, 'stopped');
+    const bundle = join(ROOT, 'packages/cli/dist/clampwright.mjs');
+    const child = spawn('node', [bundle, 'simulate', demo, '--runs', '9000000', '--workers', '1', '--out', out], { cwd: folder });
+    await once(child.stderr, 'data');
+    await new Promise((resolve) => setTimeout(resolve, 1500));
+    child.kill('SIGINT');
+    const [code] = await once(child, 'exit');
+    expect(code).toBe(1);
+    const { runs, asked, joints } = JSON.parse(readFileSync(join(out, 'simulation.json'), 'utf8'));
+    expect(runs).toBeGreaterThan(0);
+    expect(runs).toBeLessThan(asked.runs);
+    expect(joints[0].lowest.counts.reduce((sum: number, one: number) => sum + one, 0)).toBe(runs);
   });
 });

@@ -5,6 +5,7 @@ import { checkCommand } from './check-command.ts';
 import { initCommand } from './init-command.ts';
 import { planCommand, SwapRefused } from './plan-command.ts';
 import { showCommand } from './show-command.ts';
+import { simulateCommand } from './simulate-command.ts';
 
 const program = new Command('clampwright')
   .description('Plans controlled bolt tightening: for every joint the verdict, preload, setting, sequence and card.')
@@ -35,6 +36,27 @@ Examples:
 Exit code: 0 every joint ready or attention; 1 a joint stops or a row was faulty; 2 nothing could be planned.`,
   )
   .action((folder: string, options) => finish(planCommand(folder, options)));
+
+program
+  .command('simulate')
+  .argument('<folder>', 'job folder')
+  .description('play the planned job many times, with the scatter and the mistakes crews meet; writes simulation.json')
+  .option('--runs <count>', 'how often', '1000')
+  .option('--seed <number>', 'the same seed gives the same figures, on any number of cores', '1')
+  .option('--workers <count>', 'cores to use (all)')
+  .option('--rate <name=share...>', 'another rate of a mistake: missed, stopped-early, second-pull (a pull), wrong-setting (a round)')
+  .option('--out <folder>', 'where to write (FOLDER/plan)')
+  .option('--json', 'print the result as JSON')
+  .addHelpText(
+    'after',
+    `
+Examples:
+  clampwright simulate demo
+  clampwright simulate demo --runs 20000 --seed 7 --rate missed=0.002 second-pull=0
+
+Exit code: 0 every run was played; 1 stopped before that (the finished runs are kept); 2 nothing could be played.`,
+  )
+  .action((folder: string, options) => finish(simulateCommand(folder, options)));
 
 program
   .command('check')

@@ -19,6 +19,7 @@ export interface PlanOptions {
 }
 
 export interface Planned {
+  readonly job?: Job;
   readonly plan?: Plan;
   readonly faults: readonly Notice[];
 }
@@ -28,7 +29,7 @@ export function planFolder(folder: string, swaps: readonly string[] = []): Plann
   if (!job) return { faults: notices };
   const asked = swaps.reduce(swapped, job);
   const plan = planInteraction(asked, planJob(asked), interactionProgress());
-  return { plan, faults: [...notices, ...chartFaults(plan)] };
+  return { job: asked, plan, faults: [...notices, ...chartFaults(plan)] };
 }
 
 /** What is wrong with a chart stands in a file, as every other fault, whether or not a joint uses the tool. */

@@ -51,6 +51,8 @@ export * from './scatter/index.ts';
 export * from './schedule/index.ts';
 // Tightening sequence
 export * from './sequence/index.ts';
+// Simulation
+export * from './simulation/index.ts';
 export type { Cited, Provenance, Source } from './source.ts';
 // Stiffness
 export * from './stiffness/index.ts';

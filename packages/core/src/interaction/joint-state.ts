@@ -47,6 +47,15 @@ const emptyState = (compliance: JointCompliance, gasketSet: number): JointState 
   inverse: new HeldInverse(compliance),
 });
 
+/** Back to before the first pull, no nut on any bolt. */
+export function loosen(state: JointState): void {
+  for (const values of [state.advance, state.force, state.peak, state.holds]) values.fill(0);
+  state.loading.fill(1);
+  state.inverse.values.fill(0);
+  state.inverse.carries.fill(0);
+  state.slackEver.clear();
+}
+
 /** The same joint once more, to be played on without changing the first. */
 export function copyState(state: JointState): JointState {
   const copy = emptyState(state.compliance, state.gasketSet);

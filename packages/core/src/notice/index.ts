@@ -10,6 +10,7 @@ import { interactionNotices } from './interaction.ts';
 import { jointNotices } from './joint.ts';
 import type { Kind, Level } from './level.ts';
 import { ruleNotices } from './rule.ts';
+import { simulationNotices } from './simulation.ts';
 import { structuralNotices } from './structural.ts';
 
 /** The groups, one file each; `words` holds one file of texts for each. */
@@ -21,6 +22,7 @@ export const NOTICE_GROUPS = {
   interaction: interactionNotices,
   joint: jointNotices,
   rule: ruleNotices,
+  simulation: simulationNotices,
   structural: structuralNotices,
 } as const;
 export const NOTICES = {
@@ -31,6 +33,7 @@ export const NOTICES = {
   ...interactionNotices,
   ...jointNotices,
   ...ruleNotices,
+  ...simulationNotices,
   ...structuralNotices,
 } as const;
 

@@ -21,5 +21,6 @@ export type {
 export { planInteraction } from './plan-interaction.ts';
 export { ENGINE, planJob } from './plan-job.ts';
 export { smallestPitch } from './reach-notices.ts';
+export { simulatedJob } from './simulated-job.ts';
 export { UNMEASURED_VARIATION } from './step-settings.ts';
 export { swapTool } from './swap-tool.ts';

@@ -52,6 +52,7 @@ export function interactionTask(joint: Joint, planned: JointPlan): Outcome<Inter
   const zeroBased = (list: readonly (readonly number[])[]): Turn[] => list.map((bolts) => bolts.map((bolt) => bolt - 1));
   const task: ScheduleTask = {
     compliance: compliance.value,
+    gasketSet: members.value.gasketSet,
     target: asked.final.preload,
     star: zeroBased(planned.sequence.list),
     circular: zeroBased(synchronous(planned)),

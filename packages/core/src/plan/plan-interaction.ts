@@ -16,15 +16,7 @@ export function planInteraction(job: Job, plan: Plan, progress: (done: number, o
   const told = new Map(
     known.map((planned) => {
       const joint = byTag.get(planned.tag)!;
-      const key = JSON.stringify([
-        joint.members,
-        joint.evenness,
-        joint.greatestForce,
-        planned.rule.id,
-        planned.layout,
-        planned.subgroups,
-        planned.sequence.list,
-      ]);
+      const key = jointKind(joint, planned);
       const found = memory.get(key) ?? roundsOf(job, joint, planned);
       memory.set(key, found);
       done += 1;
@@ -36,6 +28,10 @@ export function planInteraction(job: Job, plan: Plan, progress: (done: number, o
   const count = (verdict: JointPlan['verdict']) => joints.filter((joint) => joint.verdict === verdict).length;
   return { ...plan, joints, sums: { ...plan.sums, ready: count('ready'), attention: count('attention'), stop: count('stop') } };
 }
+
+/** Joints of one kind answer alike: what decides how the bolts act on each other, and the rounds. */
+export const jointKind = (joint: Joint, { rule, layout, subgroups, sequence }: JointPlan): string =>
+  JSON.stringify([joint.members, joint.evenness, joint.greatestForce, rule.id, layout, subgroups, sequence.list]);
 
 function withInteraction(joint: JointPlan, told: JointRounds | undefined): JointPlan {
   if (!told) return joint;

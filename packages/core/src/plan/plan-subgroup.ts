@@ -4,15 +4,16 @@ import { isMetric } from '../fasteners/thread.ts';
 import type { Subgroup } from '../job/job.ts';
 import { type Notice, notice } from '../notice/index.ts';
 import { percent } from '../notice/measure.ts';
+import { N } from '../quantity.ts';
 import type { RuleSetId } from '../rules/index.ts';
 import type { AssemblySystem, BoltUnderRule, RuleSet, Tightening } from '../rules/rule-set.ts';
-import { expectedRotation, NO_PRELOAD, ROTATION_SOURCE } from '../stiffness/expected-rotation.ts';
+import { expectedRotation, NO_PRELOAD, ROTATION_SOURCE, type SolidJoint, solidResilience } from '../stiffness/expected-rotation.ts';
 import { yieldUtilisation } from '../torque/combined-stress.ts';
 import { shankTorsion } from '../torque/tightening-torque.ts';
 import type { Context, ReadyTool } from './context.ts';
-import type { StepPlan, StepSetting, SubgroupPlan, TighteningPlan } from './plan.ts';
+import type { RotationPlan, StepPlan, StepSetting, SubgroupPlan, TighteningPlan } from './plan.ts';
 import { preloadNotices } from './preload-notices.ts';
-import { preloadScatter } from './preload-scatter.ts';
+import { preloadContributions, preloadScatter } from './preload-scatter.ts';
 import { resolveBolt } from './resolve-bolt.ts';
 import { settleSteps, TESTED_VARIATION, UNMEASURED_VARIATION } from './step-settings.ts';
 
@@ -69,8 +70,7 @@ function tighteningPlan(tightening: Tightening, bolt: BoltUnderRule, steps: read
   const { friction } = tightening;
   const byAngle = tightening.steps.at(-1)?.end.kind === 'mark at angle';
   const mean = byAngle ? undefined : steps.findLast(({ setting }) => setting)?.setting?.preload;
-  const torsion = friction && mean !== undefined ? shankTorsion(friction, bolt.thread, mean) : undefined;
-  const yieldStrength = bolt.strength.yield;
+  const yieldPreload = yieldPreloadOf(tightening, bolt);
   return {
     target: tightening.target,
     meaning: tightening.meaning,
@@ -80,10 +80,16 @@ function tighteningPlan(tightening: Tightening, bolt: BoltUnderRule, steps: read
     ...(friction ? { friction: { text: frictionText(friction), source: friction.source } } : {}),
     ...(tightening.controlTorque ? { controlTorque: tightening.controlTorque } : {}),
     ...(tightening.ceiling ? { ceiling: tightening.ceiling } : {}),
-    ...(torsion && mean !== undefined && yieldStrength !== null
-      ? { utilisation: { value: yieldUtilisation(mean, torsion.value, bolt.thread, yieldStrength), estimate: torsion.estimate } }
-      : {}),
+    ...(yieldPreload ? { yieldPreload } : {}),
+    ...(yieldPreload && mean !== undefined ? { utilisation: { value: mean / yieldPreload.value, estimate: yieldPreload.estimate } } : {}),
   };
+}
+
+/** Stress and torsion both grow with the preload, so that the share of yield at one preload tells where it reaches one. */
+function yieldPreloadOf({ friction, target }: Tightening, { thread, strength }: BoltUnderRule): TighteningPlan['yieldPreload'] {
+  if (!friction || strength.yield === null) return undefined;
+  const torsion = shankTorsion(friction, thread, target.value);
+  return { value: N(target.value / yieldUtilisation(target.value, torsion.value, thread, strength.yield)), estimate: torsion.estimate };
 }
 
 /** What the crew will see the part turn, and how sure the preload is. */
@@ -94,31 +100,37 @@ function expectation(
   bolt: BoltUnderRule,
   hexagon: Hexagon | undefined,
   steps: readonly StepPlan[],
-): Pick<TighteningPlan, 'rotation' | 'scatter'> {
+): Pick<TighteningPlan, 'resilience' | 'rotation' | 'contributions' | 'scatter'> {
   const settings = steps.flatMap(({ setting }) => (setting ? [setting] : []));
   const last = settings.at(-1);
-  const ends = steps.findLast(({ order, end }) => order === 'sequence' && end.kind !== 'firm contact')?.end.kind;
-  if (!last || ends !== 'stall') return {};
-  const chart = context.toolBySerial.get(last.tool)?.tool.chart;
+  const solid = solidJointOf(bolt, hexagon);
+  const resilience = solid ? { resilience: solidResilience(solid) } : {};
+  const chart = last && context.toolBySerial.get(last.tool)?.tool.chart;
+  if (!chart) return resilience;
   const variation = tightening.friction?.variation ?? (bolt.tested ? TESTED_VARIATION : UNMEASURED_VARIATION);
+  const contributions = preloadContributions(last, chart, { variation, tested: bolt.tested });
+  const ends = steps.findLast(({ order, end }) => order === 'sequence' && end.kind !== 'firm contact')?.end.kind;
+  if (ends !== 'stall') return { ...resilience, contributions };
   return {
-    ...rotationOf(bolt, hexagon, settings),
-    ...(chart ? { scatter: preloadScatter(tightening, last, chart, { variation, tested: bolt.tested }, subgroup.positions.length) } : {}),
+    ...resilience,
+    contributions,
+    ...(solid ? { rotation: rotationOf(solid, settings) } : {}),
+    scatter: preloadScatter(tightening, last, contributions, subgroup.positions.length),
   };
 }
 
-function rotationOf(bolt: BoltUnderRule, hexagon: Hexagon | undefined, settings: readonly StepSetting[]): Pick<TighteningPlan, 'rotation'> {
+function solidJointOf({ thread, clampThickness, length }: BoltUnderRule, hexagon: Hexagon | undefined): SolidJoint | undefined {
   const bearingFace = hexagon?.bearingFace ?? hexagon?.washerOuter;
-  if (bolt.clampThickness === undefined || hexagon?.hole === undefined || bearingFace === undefined) return {};
-  const { thread, clampThickness, length } = bolt;
-  const joint = { thread, clampThickness, bearingFace, hole: hexagon.hole, ...(length === undefined ? {} : { length }) };
+  if (clampThickness === undefined || hexagon?.hole === undefined || bearingFace === undefined) return undefined;
+  return { thread, clampThickness, bearingFace, hole: hexagon.hole, ...(length === undefined ? {} : { length }) };
+}
+
+function rotationOf(joint: SolidJoint, settings: readonly StepSetting[]): RotationPlan {
   const [lead, last] = [settings.at(-2), settings.at(-1)!];
   return {
-    rotation: {
-      ...expectedRotation(joint, NO_PRELOAD, last.preload),
-      ...(lead ? { afterLead: expectedRotation(joint, lead.preload, last.preload) } : {}),
-      source: ROTATION_SOURCE,
-    },
+    ...expectedRotation(joint, NO_PRELOAD, last.preload),
+    ...(lead ? { afterLead: expectedRotation(joint, lead.preload, last.preload) } : {}),
+    source: ROTATION_SOURCE,
   };
 }
 

@@ -5,9 +5,10 @@ import type { Notice } from '../notice/index.ts';
 import type { Millimetre, Newton, NewtonMillimetre } from '../quantity.ts';
 import type { CautionCode } from '../rules/caution.ts';
 import type { AboveTarget, EndSignal, StepName } from '../rules/rule-set.ts';
-import type { ScatterSplit } from '../scatter/contributions.ts';
+import type { Contribution, ScatterSplit } from '../scatter/contributions.ts';
 import type { TighteningList } from '../sequence/ring.ts';
 import type { Cited, Source } from '../source.ts';
+import type { Resilience } from '../stiffness/bolt-resilience.ts';
 import type { ExpectedRotation } from '../stiffness/expected-rotation.ts';
 import type { InteractionPlan } from './interaction-plan.ts';
 
@@ -114,9 +115,15 @@ export interface TighteningPlan {
   readonly steps: readonly StepPlan[];
   readonly controlTorque?: Cited<NewtonMillimetre>;
   readonly ceiling?: Cited<Newton>;
+  /** give of bolt and parts together, δ_S + δ_P, mm/N; where the clamped thickness is known and all of it is steel */
+  readonly resilience?: Resilience;
+  /** where the scatter of the last set torque comes from */
+  readonly contributions?: readonly Contribution[];
   /** rotation of the turned part from snug to the planned preload, and what is left of it after each torque step before the last */
   readonly rotation?: RotationPlan;
   readonly scatter?: PreloadScatter;
+  /** preload at which a bolt of the least yield strength yields under tension and torsion; an estimate when friction is a nut factor */
+  readonly yieldPreload?: { readonly value: Newton; readonly estimate: boolean };
   /** share of yield at the mean preload of the last step; an estimate when friction is a nut factor */
   readonly utilisation?: { readonly value: number; readonly estimate: boolean };
 }

@@ -1,11 +1,9 @@
 import { N } from '../quantity.ts';
+import { PACE } from '../schedule/pace.ts';
 import { type Level, type PlayedPass, turnsOf } from '../schedule/schedule.ts';
 import type { RoundPlan } from './interaction-plan.ts';
 import type { InteractionTask } from './interaction-task.ts';
 import type { StepSetting } from './plan.ts';
-
-/** Placing the tool, pulling, taking it off; trying a nut that does not move; another setting. Minutes, own estimates. */
-const PACE = { pull: 0.6, tried: 0.25, change: 0.3 } as const;
 
 /** How a level of the schedule is written on the tool. */
 export type SettingSays = (level: Level) => Pick<StepSetting, 'text' | 'labels' | 'torque'>;

@@ -9,7 +9,7 @@ export const MOST_PASSES = 20;
  * as wanted, or no nut moves any more. Source: the shares of the rule set, else 30/70/100 % (common practice, no source).
  */
 export function customSchedule(task: ScheduleTask, leads: readonly Level[], final: Level, wanted: number): PlayedPass[] {
-  const state = looseJoint(task.compliance);
+  const state = looseJoint(task.compliance, undefined, task.gasketSet);
   const all = (level: Level) => new Array<Level>(task.compliance.size).fill(level);
   const passes = [...leads, final].map((level) => playPass(state, task, { way: 'in sequence', level: all(level) }));
   while (passes.at(-1)!.worst > wanted && passes.length < MOST_PASSES) {

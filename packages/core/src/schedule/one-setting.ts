@@ -24,7 +24,7 @@ export function oneSettingSchedule(
 ): PlayedPass[] {
   const all = (level: Level) => new Array<Level>(task.compliance.size).fill(level);
   const openings = leads.map((levels): Candidate => {
-    const state = looseJoint(task.compliance);
+    const state = looseJoint(task.compliance, undefined, task.gasketSet);
     return { state, passes: levels.map((level) => playPass(state, task, { way: 'in sequence', level: all(level) })) };
   });
   let best: readonly PlayedPass[] | undefined;

@@ -42,6 +42,8 @@ export interface PlayedPass extends SchedulePass, Evenness {
 /** What every schedule of one joint is made for. */
 export interface ScheduleTask {
   readonly compliance: JointCompliance;
+  /** what a gasket does not give back, mm/N; see looseJoint */
+  readonly gasketSet?: number;
   /** force every bolt should end with */
   readonly target: number;
   /** the joint's own sequence: star of a ring, a group's from the stiffest part outwards */

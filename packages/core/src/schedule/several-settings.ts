@@ -53,7 +53,7 @@ export function severalSettingsSchedule(task: ScheduleTask, wish: SeveralSetting
     const improved = improve(start, task, wish, usable, Math.floor(wish.plays / KEPT), floor);
     if (improved.worst < best.worst) best = improved;
   }
-  const state = looseJoint(task.compliance);
+  const state = looseJoint(task.compliance, undefined, task.gasketSet);
   return best.passes.map((pass) => playPass(state, task, pass));
 }
 /** Starts that are worth improving. */
@@ -87,7 +87,7 @@ interface AfterFirst {
 }
 
 function afterFirst(pass: SchedulePass, task: ScheduleTask): AfterFirst {
-  const state = looseJoint(task.compliance);
+  const state = looseJoint(task.compliance, undefined, task.gasketSet);
   const { peak } = playPass(state, task, pass);
   return { state, peak };
 }

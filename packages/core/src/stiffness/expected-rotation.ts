@@ -2,7 +2,7 @@ import { isoThreadLength } from '../fasteners/iso-hexagon.ts';
 import { isMetric, type Thread } from '../fasteners/thread.ts';
 import { type Millimetre, MPa, mm, N, type Newton, type Radian, rad } from '../quantity.ts';
 import type { Source } from '../source.ts';
-import { boltResilience } from './bolt-resilience.ts';
+import { boltResilience, type Resilience } from './bolt-resilience.ts';
 import { rotationToPreload } from './joint-angle.ts';
 import { coneDiameter, partResilience } from './part-resilience.ts';
 
@@ -37,21 +37,11 @@ export const ROTATION_SOURCE: Source = {
 };
 
 /**
- * Rotation from one preload to a higher one, steel through and through, plates wide enough for the whole deformation cone.
- *
- *     ϑ = 2π/P·(F₂ − F₁)·(δ_S + δ_P)
+ * Resilience of bolt and parts together, δ_S + δ_P, mm/N: steel through and through, plates wide enough for the whole deformation cone.
  *
  * Valid for: closed joint, elastic, bolt with nut; no gasket. Source: VDI 2230-1:2015.
- *
- * @example
- * const joint = { thread: findThread('M24').value, clampThickness: mm(56), length: mm(95), bearingFace: mm(38), hole: mm(26) };
- * expect(inDegrees(expectedRotation(joint, N(0), kN(247)).expected)).toBeCloseTo(38.4, 1);
  */
-export function expectedRotation(
-  { thread, clampThickness, length, bearingFace, hole }: SolidJoint,
-  from: Newton,
-  to: Newton,
-): ExpectedRotation {
+export function solidResilience({ thread, clampThickness, length, bearingFace, hole }: SolidJoint): Resilience {
   const shank = length === undefined || !isMetric(thread) ? 0 : length - isoThreadLength(thread.diameter, length);
   const bolt = boltResilience({
     size: thread,
@@ -64,11 +54,26 @@ export function expectedRotation(
   });
   const part = { clampLength: clampThickness, bearingFace, hole, modulus: STEEL, joint: 'through bolt' as const };
   const wide = coneDiameter({ ...part, outside: mm(WIDE * bearingFace) });
-  const expected = rotationToPreload(to, thread.pitch, bolt.whole, partResilience({ ...part, outside: wide }), from);
-  return { expected, low: rad(BAND.low * expected), high: rad(BAND.high * expected) };
+  return bolt.whole + partResilience({ ...part, outside: wide });
 }
 /** Outside diameter over bearing face at which the cone's slope is taken. */
 const WIDE = 3;
+
+/**
+ * Rotation from one preload to a higher one.
+ *
+ *     ϑ = 2π/P·(F₂ − F₁)·(δ_S + δ_P)
+ *
+ * Valid as {@link solidResilience}. Source: VDI 2230-1:2015.
+ *
+ * @example
+ * const joint = { thread: findThread('M24').value, clampThickness: mm(56), length: mm(95), bearingFace: mm(38), hole: mm(26) };
+ * expect(inDegrees(expectedRotation(joint, N(0), kN(247)).expected)).toBeCloseTo(38.4, 1);
+ */
+export function expectedRotation(joint: SolidJoint, from: Newton, to: Newton): ExpectedRotation {
+  const expected = rotationToPreload(to, joint.thread.pitch, solidResilience(joint), 0, from);
+  return { expected, low: rad(BAND.low * expected), high: rad(BAND.high * expected) };
+}
 
 /** Does a recorded rotation fit? It flags, and never rejects. */
 export const judgeRotation = (recorded: Radian, { low, high }: ExpectedRotation): 'fits' | 'less than expected' | 'more than expected' =>

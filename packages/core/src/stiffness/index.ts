@@ -28,6 +28,7 @@ export {
   NO_PRELOAD,
   ROTATION_SOURCE,
   type SolidJoint,
+  solidResilience,
 } from './expected-rotation.ts';
 export {
   coneFace,

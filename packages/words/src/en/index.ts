@@ -6,6 +6,7 @@ import { inputTexts } from './input.ts';
 import { interactionTexts } from './interaction.ts';
 import { jointTexts } from './joint.ts';
 import { ruleTexts } from './rule.ts';
+import { simulationTexts } from './simulation.ts';
 import { structuralTexts } from './structural.ts';
 
 export const EN_NOTICES = {
@@ -16,5 +17,6 @@ export const EN_NOTICES = {
   ...interactionTexts,
   ...jointTexts,
   ...ruleTexts,
+  ...simulationTexts,
   ...structuralTexts,
 };
