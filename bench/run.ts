@@ -1,7 +1,11 @@
 // `npm run bench`: medians and ratios of one run on this machine, beside the targets. Nothing here passes or fails.
+import { interactionBench } from './interaction.ts';
 import { planBench } from './plan.ts';
+import { simulationBench } from './simulation.ts';
 import { torqueBench } from './torque.ts';
 
 console.log(`node ${process.version}, one process, medians`);
 planBench();
 torqueBench();
+interactionBench();
+await simulationBench();

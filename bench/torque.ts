@@ -1,4 +1,3 @@
-import { spawnSync } from 'node:child_process';
 import {
   byCoefficients,
   MPa,
@@ -10,6 +9,7 @@ import {
   torqueForPreload,
   yieldUtilisation,
 } from '../packages/core/src/index.ts';
+import { NO_NUMPY, python } from './python.ts';
 import { median } from './timing.ts';
 
 const COUNT = 1_000_000;
@@ -52,11 +52,7 @@ export function torqueBench(): void {
     }
   });
   console.log(`\ntorque, preload and yield share of ${COUNT} bolts, one by one through the public functions: ${ms.toFixed(0)} ms`);
-  const python = spawnSync('python3', ['-c', NUMPY], { encoding: 'utf8' });
-  if (python.status !== 0) {
-    console.log('  NumPy is not here; no ratio (Debian: python3-numpy)');
-    return;
-  }
-  const numpy = Number(python.stdout);
-  console.log(`  the same vectorised in NumPy, geometry once for all: ${numpy.toFixed(0)} ms; ratio ${(ms / numpy).toFixed(1)}`);
+  const [numpy] = python(NUMPY) ?? [];
+  if (numpy === undefined) console.log(NO_NUMPY);
+  else console.log(`  the same vectorised in NumPy, geometry once for all: ${numpy.toFixed(0)} ms; ratio ${(ms / numpy).toFixed(1)}`);
 }
