@@ -1,10 +1,11 @@
+import { gasketArea } from '../flanges/gasket-area.ts';
 import { circulant } from '../interaction/joint-compliance.ts';
 import { plateCompliance } from '../interaction/plate-compliance.ts';
 import { type RingSection, ringCompliance } from '../interaction/ring-compliance.ts';
 import type { Layer } from '../interaction/ring-mesh.ts';
 import { type Notice, notice } from '../notice/index.ts';
 import { done, type Outcome, refused } from '../outcome.ts';
-import { type Millimetre, mm } from '../quantity.ts';
+import { type Millimetre, mm, N, type Newton } from '../quantity.ts';
 import type { Point } from '../sequence/group.ts';
 import { gasketStiffness } from './gasket-modulus.ts';
 import { type GasketGiven, type Members, STEEL } from './members.ts';
@@ -34,6 +35,8 @@ export interface MemberCompliance {
   readonly gasketSet: number;
   /** the gasket's modulus is only typical of its kind */
   readonly gasketAssumed: boolean;
+  /** what the gasket may carry when assembled, as a sum of bolt forces, N; as far as its stress window is known */
+  readonly gasketWindow?: { readonly least?: Newton; readonly greatest?: Newton };
 }
 
 /** How the members of a joint give, from their dimensions; refuses dimensions that no joint has, all at once. */
@@ -79,7 +82,16 @@ function rings(members: RingMembers, bolting: Bolting): Outcome<MemberCompliance
     clampThickness: mm(2 * (thickness + (face?.height ?? 0) + (land?.height ?? 0)) + (gasket?.thickness ?? 0)),
     gasketSet: Math.max(0, sum(first) - sum(row)),
     gasketAssumed: gasket?.assumed ?? false,
+    ...(gasket && shape.value.gasket ? { gasketWindow: windowOf(shape.value.gasket, gasket) } : {}),
   });
+}
+
+function windowOf({ leastStress, greatestStress }: GasketGiven, { outer, inner }: Gasket): NonNullable<MemberCompliance['gasketWindow']> {
+  const area = gasketArea(outer, inner);
+  return {
+    ...(leastStress === undefined ? {} : { least: N(leastStress * area) }),
+    ...(greatestStress === undefined ? {} : { greatest: N(greatestStress * area) }),
+  };
 }
 
 const sum = (row: Float64Array) => row.reduce((total, one) => total + one, 0);
@@ -155,6 +167,9 @@ function ringNotices({ inner, outer, thickness, wall, hub }: Shape, { circle, ho
 
 function gasketNotices({ thickness, modulus, inner, outer }: Gasket, shape: Shape): Notice[] {
   const faults: Notice[] = [];
+  const { leastStress, greatestStress } = shape.gasket!;
+  if ((leastStress ?? 0) >= (greatestStress ?? Number.POSITIVE_INFINITY))
+    faults.push(notice('members-impossible', { what: 'a gasket whose least stress is not below its greatest' }));
   if (!(thickness > 0) || !(modulus > 0)) faults.push(notice('members-impossible', { what: 'a gasket without thickness or modulus' }));
   if (!(inner < outer) || inner < shape.inner || outer > shape.outer)
     faults.push(notice('members-impossible', { what: 'a gasket that does not lie on the face' }));

@@ -11,6 +11,9 @@ export interface GasketGiven {
   readonly unloadingModulus?: Megapascal;
   readonly inner?: Millimetre;
   readonly outer?: Millimetre;
+  /** window of stress on the gasket's area when assembled: below it leaks, above it is crushed. Maker's data (EN 13555, Q_smax) */
+  readonly leastStress?: Megapascal;
+  readonly greatestStress?: Megapascal;
 }
 
 export const GASKET_KINDS = ['fibre sheet', 'PTFE sheet', 'graphite sheet', 'spiral wound', 'grooved metal', 'rubber', 'other'] as const;

@@ -26,7 +26,7 @@ export interface JointRounds {
 /** Rounds that leave a joint even, beside custom on the same joint. */
 export function jointRounds(job: Job, joint: Joint, planned: JointPlan, asked: InteractionTask): JointRounds {
   const { task, members, leads, final } = asked;
-  const notices: Notice[] = members.gasketAssumed ? [notice('gasket-modulus-assumed', {})] : [];
+  const notices: Notice[] = [...(members.gasketAssumed ? [notice('gasket-modulus-assumed', {})] : []), ...gasketNotices(asked)];
   const wanted = joint.evenness ?? EVENNESS;
   const tool = job.tools.find(({ serial }) => serial === final.tool);
   if (!tool) return { notices };
@@ -50,6 +50,9 @@ export function jointRounds(job: Job, joint: Joint, planned: JointPlan, asked: I
     rounds: one.map(say),
     custom: custom.map(say),
   };
+  const ceiling = asked.subgroup.tightening!.ceiling?.value ?? Number.POSITIVE_INFINITY;
+  const peak = N(Math.max(...one.map((pass) => pass.peak)));
+  if (peak > ceiling) notices.push(notice('peak-above-ceiling', { peak: force(peak), ceiling: force(N(ceiling)) }));
   const several = joint.greatestForce === undefined ? undefined : severalSettings(joint, planned, asked, tool, notices);
   const worst = (several ?? one).at(-1)!.worst;
   if (worst > wanted)
@@ -70,6 +73,16 @@ export function jointRounds(job: Job, joint: Joint, planned: JointPlan, asked: I
   };
 }
 
+/** The gasket sees the sum of all bolts; evenness comes after that. */
+function gasketNotices({ task, members: { gasketWindow } }: InteractionTask): Notice[] {
+  const all = N(task.target * task.compliance.size);
+  const { least, greatest } = gasketWindow ?? {};
+  return [
+    ...(greatest !== undefined && all > greatest ? [notice('gasket-load-above', { force: force(all), greatest: force(greatest) })] : []),
+    ...(least !== undefined && all < least ? [notice('gasket-load-below', { force: force(all), least: force(least) })] : []),
+  ];
+}
+
 /** Opt-in, and only where rule set and engineer let a bolt stand above its target for a while. */
 function severalSettings(
   joint: Joint,
@@ -85,7 +98,9 @@ function severalSettings(
   }
   const arm = asked.final.torque / asked.final.preload;
   const ceiling = asked.subgroup.tightening!.ceiling?.value ?? Number.POSITIVE_INFINITY;
-  const cap = Math.min(joint.greatestForce!, ceiling);
+  // near a bolt that stands above the others the gasket carries that much more, too
+  const crushed = (asked.members.gasketWindow?.greatest ?? Number.POSITIVE_INFINITY) / asked.task.compliance.size;
+  const cap = Math.min(joint.greatestForce!, ceiling, crushed);
   const levels = tool.chart.settings
     .map(({ torque, looseningOnly }, setting) => ({ setting, force: torque / arm, looseningOnly }))
     .filter(({ looseningOnly }) => !looseningOnly)

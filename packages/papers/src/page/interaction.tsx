@@ -58,6 +58,7 @@ export function Interaction({
               }),
             figures: true,
           },
+          { head: label('interaction.peak'), cell: ({ peak }) => say.force(peak), figures: true },
           { head: label('interaction.worst'), cell: ({ worst }) => say.share(worst), figures: true },
           { head: label('interaction.moving'), cell: ({ pulls }) => pulls, figures: true },
           { head: label('interaction.minutes'), cell: ({ minutes }) => Math.round(minutes), figures: true },

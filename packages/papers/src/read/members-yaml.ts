@@ -9,6 +9,8 @@ const gasket = z.strictObject({
   'unloading-modulus': quantity('modulus').optional(),
   inner: quantity('length').optional(),
   outer: quantity('length').optional(),
+  'least-stress': quantity('stress').optional(),
+  'greatest-stress': quantity('stress').optional(),
 });
 const land = z.strictObject({ inner: quantity('length'), outer: quantity('length'), height: quantity('length') });
 

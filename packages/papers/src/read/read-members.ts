@@ -83,6 +83,8 @@ const gasketOf = (given: NonNullable<Entry['gasket']>): GasketGiven => ({
     unloadingModulus: given['unloading-modulus'],
     inner: given.inner,
     outer: given.outer,
+    leastStress: given['least-stress'],
+    greatestStress: given['greatest-stress'],
   }),
 });
 

@@ -12,6 +12,7 @@ export const INTERACTION_TEXTS = {
   'interaction.setting': 'Setting',
   'interaction.forces': 'Forces after it',
   'interaction.range': '{least} to {greatest}',
+  'interaction.peak': 'Highest on the way',
   'interaction.worst': 'Worst off target',
   'interaction.moving': 'Nuts that move',
   'interaction.minutes': 'Minutes',

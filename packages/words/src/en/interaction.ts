@@ -30,6 +30,14 @@ export const interactionTexts = {
     says: 'The gasket’s stiffness is only typical of its kind; how bolts act on each other follows it.',
     remedy: 'Enter the maker’s modulus (EN 13555) for this gasket in members.yaml.',
   },
+  'gasket-load-above': {
+    says: 'The bolts together press on the gasket with {force}; its greatest assembly stress allows {greatest}.',
+    remedy: 'Ask the engineer for a lower bolt stress or another gasket; no setting of this bolt stress spares it.',
+  },
+  'gasket-load-below': {
+    says: 'The bolts together press on the gasket with {force}; its least assembly stress asks for {least}.',
+    remedy: 'Ask the engineer for a higher bolt stress or another gasket; no setting of this bolt stress seats it.',
+  },
   'uneven-by-custom': {
     says: 'Tightening one bolt relieves its neighbours: after {rounds} rounds the forces still differ by {spread}.',
     remedy: 'Go round until no nut moves: expect {more, plural, one {# round} other {# rounds}} more before every bolt is within {wanted}.',
@@ -37,6 +45,10 @@ export const interactionTexts = {
   'uneven-still': {
     says: 'After {rounds} rounds a bolt is still {worst} off its target; {wanted} was wanted.',
     remedy: 'Ask the engineer: another gasket or lubricant, several tools at once, or a schedule with forces above the target.',
+  },
+  'peak-above-ceiling': {
+    says: 'While others are tightened a bolt rises to {peak}; above {ceiling} it may be harmed.',
+    remedy: 'Ask the engineer: more rounds with rising settings, several tools at once, or a lower preload.',
   },
   'above-target-approval': {
     says: 'This schedule takes bolts to {peak} for a while; the target is {target}.',
