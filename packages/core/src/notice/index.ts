@@ -9,6 +9,7 @@ import { inputNotices } from './input.ts';
 import { interactionNotices } from './interaction.ts';
 import { jointNotices } from './joint.ts';
 import type { Kind, Level } from './level.ts';
+import { recordNotices } from './record.ts';
 import { ruleNotices } from './rule.ts';
 import { structuralNotices } from './structural.ts';
 
@@ -20,6 +21,7 @@ export const NOTICE_GROUPS = {
   input: inputNotices,
   interaction: interactionNotices,
   joint: jointNotices,
+  record: recordNotices,
   rule: ruleNotices,
   structural: structuralNotices,
 } as const;
@@ -30,6 +32,7 @@ export const NOTICES = {
   ...inputNotices,
   ...interactionNotices,
   ...jointNotices,
+  ...recordNotices,
   ...ruleNotices,
   ...structuralNotices,
 } as const;

@@ -5,6 +5,7 @@ import { flangeTexts } from './flange.ts';
 import { inputTexts } from './input.ts';
 import { interactionTexts } from './interaction.ts';
 import { jointTexts } from './joint.ts';
+import { recordTexts } from './record.ts';
 import { ruleTexts } from './rule.ts';
 import { structuralTexts } from './structural.ts';
 
@@ -15,6 +16,7 @@ export const EN_NOTICES = {
   ...inputTexts,
   ...interactionTexts,
   ...jointTexts,
+  ...recordTexts,
   ...ruleTexts,
   ...structuralTexts,
 };
