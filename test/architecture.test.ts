@@ -7,10 +7,13 @@ import { EN_NOTICES } from '../packages/words/src/en/index.ts';
 const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   core: [],
   words: ['core'],
-  papers: ['core', 'words'],
+  record: ['core'],
+  sync: ['core', 'record'],
+  papers: ['core', 'words', 'record'],
+  store: ['core', 'record'],
   reference: ['core'],
-  server: ['core', 'papers'],
-  cli: ['core', 'words', 'papers', 'reference', 'server'],
+  server: ['core', 'words', 'papers', 'record', 'sync', 'store'],
+  cli: ['core', 'words', 'papers', 'reference', 'record', 'sync', 'store', 'server'],
 };
 
 const sources = (name: string) =>

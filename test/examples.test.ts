@@ -1,6 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import * as core from '../packages/core/src/index.ts';
+import * as record from '../packages/record/src/index.ts';
+
+const known = { ...core, ...record };
 
 /** The `@example` blocks of a file, each with the name of the thing it documents. */
 function examplesIn(file: string): { readonly symbol: string; readonly code: string }[] {
@@ -19,15 +22,17 @@ function examplesIn(file: string): { readonly symbol: string; readonly code: str
   }));
 }
 
-const files = (readdirSync('packages/core/src', { recursive: true }) as string[])
-  .filter((file) => file.endsWith('.ts') && !file.endsWith('.test.ts'))
-  .map((file) => `packages/core/src/${file}`);
+const files = ['core', 'record'].flatMap((name) =>
+  (readdirSync(`packages/${name}/src`, { recursive: true }) as string[])
+    .filter((file) => file.endsWith('.ts') && !file.endsWith('.test.ts'))
+    .map((file) => `packages/${name}/src/${file}`),
+);
 
 for (const file of files) {
   for (const { symbol, code } of examplesIn(file)) {
     test(`the example of ${symbol} runs as printed`, () => {
       expect(code).toContain('expect(');
-      new Function('expect', ...Object.keys(core), code)(expect, ...Object.values(core));
+      new Function('expect', ...Object.keys(known), code)(expect, ...Object.values(known));
     });
   }
 }

@@ -9,6 +9,7 @@ import { inputNotices } from './input.ts';
 import { interactionNotices } from './interaction.ts';
 import { jointNotices } from './joint.ts';
 import type { Kind, Level } from './level.ts';
+import { recordNotices } from './record.ts';
 import { ruleNotices } from './rule.ts';
 import { simulationNotices } from './simulation.ts';
 import { structuralNotices } from './structural.ts';
@@ -21,6 +22,7 @@ export const NOTICE_GROUPS = {
   input: inputNotices,
   interaction: interactionNotices,
   joint: jointNotices,
+  record: recordNotices,
   rule: ruleNotices,
   simulation: simulationNotices,
   structural: structuralNotices,
@@ -32,6 +34,7 @@ export const NOTICES = {
   ...inputNotices,
   ...interactionNotices,
   ...jointNotices,
+  ...recordNotices,
   ...ruleNotices,
   ...simulationNotices,
   ...structuralNotices,

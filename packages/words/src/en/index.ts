@@ -5,6 +5,7 @@ import { flangeTexts } from './flange.ts';
 import { inputTexts } from './input.ts';
 import { interactionTexts } from './interaction.ts';
 import { jointTexts } from './joint.ts';
+import { recordTexts } from './record.ts';
 import { ruleTexts } from './rule.ts';
 import { simulationTexts } from './simulation.ts';
 import { structuralTexts } from './structural.ts';
@@ -16,6 +17,7 @@ export const EN_NOTICES = {
   ...inputTexts,
   ...interactionTexts,
   ...jointTexts,
+  ...recordTexts,
   ...ruleTexts,
   ...simulationTexts,
   ...structuralTexts,

@@ -1,0 +1,18 @@
+import { done, notice, type Outcome, refused } from '@clampwright/core';
+import { canonicalBytes, type Json, readCanonical } from '../bytes/canonical.ts';
+import { field, z } from '../entry/field.ts';
+
+/** The log's word for an entry: its place and when it arrived. Its canonical bytes are the leaf of the Merkle tree. */
+const receipt = z.strictObject({ job: field.book, index: field.count, entry: field.hash, arrived: field.instant });
+export type Receipt = Readonly<z.infer<typeof receipt>>;
+
+export const receiptBytes = (one: Receipt): Uint8Array => canonicalBytes(one as Json);
+
+export function readReceipt(bytes: Uint8Array): Outcome<Receipt> {
+  const value = readCanonical(bytes);
+  if (!value.ok) return value;
+  const read = receipt.safeParse(value.value);
+  return read.success
+    ? done(read.data)
+    : refused(...read.error.issues.map(({ path }) => notice('receipt-malformed', { field: path.join('.') || 'receipt' })));
+}

@@ -1,0 +1,26 @@
+import { field, z } from '../field.ts';
+import { defineKind } from '../kind.ts';
+
+const body = z.strictObject({
+  tool: field.label,
+  name: field.label,
+  kind: field.label,
+  /** of the setting chart's bytes, and when its calibration runs out */
+  chart: field.hash,
+  certificate: field.label,
+  due: field.date,
+});
+export type ToolRegistered = z.infer<typeof body>;
+
+/** A tool of the yard with the setting chart of its serial number; a later one brings the next calibration. */
+export const toolRegistered = defineKind<ToolRegistered>({
+  version: 1,
+  body,
+  judgedBy: true,
+  about: ({ tool }) => ({ tool: [tool] }),
+  fold: {
+    tool: (tool, { body: { name, chart, due } }) => {
+      Object.assign(tool, { name, chart, due, withdrawn: false });
+    },
+  },
+});

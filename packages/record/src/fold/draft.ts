@@ -1,0 +1,86 @@
+import type { Hash } from '../bytes/hash.ts';
+import type { Found } from './found.ts';
+
+/** Who told it, when by the device's clock, and in which entry. */
+export interface Mention {
+  readonly entry: Hash;
+  readonly at: string;
+  readonly on: string;
+  readonly by?: string;
+  readonly device: string;
+  /** entered later from paper */
+  readonly paper?: string;
+}
+
+export interface ToolDraft {
+  readonly serial: string;
+  name?: string;
+  due?: string;
+  chart?: Hash;
+  checks: { readonly mention: Mention; readonly passed: boolean; readonly readingNewtonMillimetre?: number }[];
+  cutOuts: { readonly mention: Mention; readonly cause: string }[];
+  tightened: number;
+  withdrawn: boolean;
+}
+
+export interface BatteryDraft {
+  readonly battery: string;
+  name?: string;
+  inTool?: string;
+  readings: { readonly mention: Mention; readonly bars: number; readonly of: number }[];
+  boltsSinceChange: number;
+  tightened: number;
+}
+
+export interface PersonDraft {
+  readonly person: string;
+  nameHash?: Hash;
+  roles: string[];
+  qualification?: string;
+  qualifiedUntil?: string;
+  revoked: boolean;
+}
+
+export interface DeviceDraft {
+  readonly device: string;
+  name?: string;
+  key?: string;
+  enrolled: boolean;
+  revoked: boolean;
+}
+
+export interface LotDraft {
+  readonly lot: string;
+  name?: string;
+  tests: { readonly mention: Mention; readonly passed: boolean; readonly report?: Hash }[];
+}
+
+export interface NonconformanceDraft {
+  readonly id: string;
+  number?: string;
+  joint?: string;
+  bolts: number[];
+  text?: string;
+  raised?: Mention;
+  settlements: {
+    readonly mention: Mention;
+    readonly disposition: 'replace' | 'rework' | 'use as is';
+    readonly authority: string;
+    readonly reason: string;
+  }[];
+  reinspections: { readonly mention: Mention; readonly passed: boolean }[];
+}
+
+export interface BookDraft {
+  title?: string;
+  site?: string;
+  plans: { readonly number: string; readonly hash: Hash; readonly engine: string; readonly mention: Mention; withdrawn?: string }[];
+  notes: { readonly mention: Mention; readonly text: string; readonly joint?: string }[];
+  photos: { readonly mention: Mention; readonly photo: Hash; readonly joint?: string }[];
+  concessions: { readonly mention: Mention; readonly number: string; readonly text: string; readonly authority: string }[];
+  handovers: { readonly mention: Mention; readonly to: string; readonly text?: string }[];
+  imports: { readonly mention: Mention; readonly file: Hash; readonly name: string }[];
+  retightenings: { readonly mention: Mention; readonly joint: string; readonly due?: string; readonly done?: true }[];
+  unreadable: { readonly entry: Hash; readonly kind: string; readonly version: number }[];
+  found: Found[];
+}

@@ -1,0 +1,31 @@
+/**
+ * What is kept: entries, their bytes and hashes, device chains, receipts, the Merkle tree over them, and the one fold from entries to
+ * state. Pure: no storage, no network, no clock. Start at `readEntry` (what an entry is) and `openFold` (what entries add up to).
+ */
+export { canonicalBytes, canonicalText, type Json, readCanonical } from './bytes/canonical.ts';
+export { digest, type Hash, hashOf, isHash } from './bytes/hash.ts';
+export { deviceIdOf, idOf } from './bytes/id.ts';
+export { isSignedBy, type KeyPair, keyPairOf, sign } from './bytes/keys.ts';
+export { joinBytes, readUtf8, sameBytes, utf8 } from './bytes/text.ts';
+export { checkHead, headBytes, readHead, type SignedHead, signHead } from './chain/head.ts';
+export { type Receipt, readReceipt, receiptBytes } from './chain/receipt.ts';
+export { type Envelope, type Kept, LARGEST_ENTRY_BYTES, readEntry } from './entry/envelope.ts';
+export { type BodyOf, KINDS, type KindName } from './entry/kinds/index.ts';
+export { ROLES } from './entry/kinds/person-enrolled.ts';
+export { type Around, writeEntry } from './entry/write.ts';
+export { type Fold, openFold } from './fold/fold.ts';
+export type { Nonconformance } from './fold/nonconformance.ts';
+export {
+  type Checkpoint,
+  type NoteKey,
+  noteKeyText,
+  openCheckpoint,
+  openNote,
+  readNoteKey,
+  signCheckpoint,
+  signNote,
+} from './merkle/checkpoint.ts';
+export { consistencyProof, inclusionProof, type SubtreeHash, subtreeOf } from './merkle/prove.ts';
+export { EMPTY_FRONTIER, type Frontier, grow, leafHash, nodeHash, rootOf } from './merkle/tree.ts';
+export { isConsistent, isIncluded } from './merkle/verify.ts';
+export { type Issue, issuePlan } from './plan/issue-plan.ts';
