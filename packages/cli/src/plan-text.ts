@@ -1,4 +1,12 @@
-import { type JointPlan, levelOf, type Notice, type Plan, type SubgroupPlan } from '@clampwright/core';
+import {
+  type InteractionPlan,
+  type JointPlan,
+  levelOf,
+  type Notice,
+  type Plan,
+  type RoundPlan,
+  type SubgroupPlan,
+} from '@clampwright/core';
 import { endText, remedy, say, says, settingLine, stepText, type UnitSystem, verdictText, whereabouts } from '@clampwright/words';
 import { textTable } from './text-table.ts';
 
@@ -19,6 +27,8 @@ export function planText(plan: Plan, faults: readonly Notice[]): string {
       plan.joints.flatMap((joint) => jointRows(joint, units)),
     ),
   );
+  const rounds = plan.joints.flatMap((joint) => (joint.interaction ? [roundsLine(joint.tag, joint.interaction)] : []));
+  if (rounds.length > 0) parts.push(`Rounds where bolts act on each other\n${rounds.join('\n')}`);
   const first = fixFirst(plan, units);
   if (first !== '') parts.push(`Fix first\n${first}`);
   return `${parts.join('\n\n')}\n`;
@@ -52,6 +62,13 @@ function subgroupCells(subgroup: SubgroupPlan, units: UnitSystem): string[] {
     torque === undefined ? '' : say({ dimension: 'torque', value: torque }, units),
     last.setting?.tool ?? '',
   ];
+}
+
+function roundsLine(tag: string, { rounds, custom, mode }: InteractionPlan): string {
+  const worst = ({ worst: share }: RoundPlan) => say({ dimension: 'percent', value: share });
+  const minutes = rounds.reduce((sum, round) => sum + round.minutes, 0);
+  const planned = `${rounds.length} with ${mode.replace(' a round', ' each')}, ${minutes.toFixed(0)} min, worst bolt ${worst(rounds.at(-1)!)} off`;
+  return `  ${tag}: ${planned} (by custom: ${custom.length}, ${worst(custom.at(-1)!)} off)`;
 }
 
 /** One line for each thing to mend, with the joints it would free; stops before holds before attention. */
