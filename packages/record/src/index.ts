@@ -12,6 +12,7 @@ export { type Receipt, readReceipt, receiptBytes } from './chain/receipt.ts';
 export { type Envelope, type Kept, LARGEST_ENTRY_BYTES, readEntry } from './entry/envelope.ts';
 export { type BodyOf, KINDS, type KindName } from './entry/kinds/index.ts';
 export { ROLES } from './entry/kinds/person-enrolled.ts';
+export { isSignOff } from './entry/understand.ts';
 export { type Around, writeEntry } from './entry/write.ts';
 export { type Fold, openFold } from './fold/fold.ts';
 export type { Nonconformance } from './fold/nonconformance.ts';

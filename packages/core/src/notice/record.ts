@@ -31,6 +31,8 @@ export const recordNotices = {
   'corrects-unknown-entry': attention<{ entry: string }>(),
   'counter-behind': attention<{ counter: number; known: number }>(),
   // not taken
+  'batch-not-readable': fault<{ limit: number }>(),
+  'batch-malformed': fault<{ entries: number }>(),
   'not-canonical': fault<{ why: string }>(),
   'entry-too-large': fault<{ bytes: number; limit: number }>(),
   'entry-malformed': fault<{ field: string }>(),

@@ -14,3 +14,6 @@ export function understand({ hash, entry }: Kept): { readonly kind: EntryKind<un
   if (!body.success) return undefined;
   return { kind, told: { hash, entry, body: body.data, on: entry.paper?.done ?? localDate(entry) } };
 }
+
+/** Does the device sign its chain head at once when it writes one of these? */
+export const isSignOff = (kind: KindName): boolean => kindOf(kind)?.signOff === true;

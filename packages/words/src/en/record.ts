@@ -43,6 +43,8 @@ export const recordTexts = {
   },
   'corrects-unknown-entry': { says: 'A correction names entry {entry}, which is not in this book.', remedy: SETTLE },
   'counter-behind': { says: 'An entry has counter {counter} and names entries up to {known}.', remedy: SETTLE },
+  'batch-not-readable': { says: 'The batch is no gzip, was cut short, or is larger than {limit} bytes.', remedy: RESEND },
+  'batch-malformed': { says: 'A batch is signed heads, an empty line and 1 to {entries} entries.', remedy: RESEND },
   'not-canonical': { says: 'This is not canonical JSON: {why}.', remedy: RESEND },
   'entry-too-large': { says: 'An entry of {bytes} bytes; the limit is {limit}.', remedy: 'Put photos and long texts into attachments.' },
   'entry-malformed': { says: 'The field “{field}” of an entry is missing or not as described.', remedy: RESEND },

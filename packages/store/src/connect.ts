@@ -1,0 +1,108 @@
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import Database from 'better-sqlite3';
+import { CompiledQuery, Kysely, Migrator, PostgresDialect, SqliteDialect } from 'kysely';
+import pg from 'pg';
+import type { Engine } from './engine.ts';
+import { migrationsFor } from './migrations/index.ts';
+import type { Tables } from './tables.ts';
+
+/** A folder for SQLite, or the address of a PostgreSQL database. */
+export type Where = { readonly folder: string } | { readonly url: string };
+export type Mode = 'server' | 'reader';
+
+export interface Connected {
+  readonly engine: Engine;
+  readonly db: Kysely<Tables>;
+  readonly close: () => Promise<void>;
+}
+
+/** Another server already writes into this folder. */
+export class FolderTaken extends Error {
+  constructor(folder: string) {
+    super(`another server writes into ${folder}`);
+  }
+}
+
+export const connect = (where: Where, mode: Mode): Promise<Connected> =>
+  'folder' in where ? connectFolder(where.folder, mode) : connectDatabase(where.url, mode);
+
+const FILE = 'book.sqlite';
+
+async function connectFolder(folder: string, mode: Mode): Promise<Connected> {
+  if (mode === 'server') mkdirSync(folder, { recursive: true, mode: 0o700 });
+  const release = mode === 'server' ? takeFolder(folder) : () => {};
+  let file: Database.Database;
+  try {
+    file = new Database(join(folder, FILE), { readonly: mode === 'reader', fileMustExist: mode === 'reader', timeout: 10_000 });
+    if (mode === 'server') {
+      // Durable when acknowledged: every commit is synced before it returns.
+      file.pragma('journal_mode = WAL');
+      file.pragma('synchronous = FULL');
+    }
+  } catch (error) {
+    release();
+    throw error;
+  }
+  const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: file }) });
+  if (mode === 'server') await migrate(db, 'sqlite');
+  return {
+    engine: 'sqlite',
+    db,
+    close: async () => {
+      await db.destroy();
+      release();
+    },
+  };
+}
+
+/** One server to a folder: the lock is the kernel's and falls with the process, however it ends. */
+function takeFolder(folder: string): () => void {
+  const lock = new Database(join(folder, 'writer.lock'), { timeout: 0 });
+  try {
+    lock.pragma('locking_mode = EXCLUSIVE');
+    lock.exec('begin exclusive');
+  } catch (error) {
+    lock.close();
+    if ((error as { code?: string }).code?.startsWith('SQLITE_BUSY')) throw new FolderTaken(folder);
+    throw error;
+  }
+  return () => lock.close();
+}
+
+async function connectDatabase(url: string, mode: Mode): Promise<Connected> {
+  if (mode === 'server') {
+    const owner = new Kysely<Tables>({ dialect: new PostgresDialect({ pool: new pg.Pool({ connectionString: url, max: 1, types }) }) });
+    try {
+      await migrate(owner, 'postgres');
+    } finally {
+      await owner.destroy();
+    }
+  }
+  const pool = new pg.Pool({ connectionString: url, max: 8, types, connectionTimeoutMillis: 5000 });
+  // A connection that breaks while idle is replaced; without a listener it would end the process.
+  pool.on('error', () => {});
+  const setUp = mode === 'server' ? 'set role clampwright_server' : 'set default_transaction_read_only = on';
+  const db = new Kysely<Tables>({
+    dialect: new PostgresDialect({
+      pool,
+      onCreateConnection: async (connection) => {
+        await connection.executeQuery(CompiledQuery.raw(setUp));
+      },
+    }),
+  });
+  return { engine: 'postgres', db, close: () => db.destroy() };
+}
+
+const INT8 = 20;
+/** Counts stay below 2⁵³; the driver would hand them out as text. */
+const types: pg.CustomTypesConfig = {
+  getTypeParser: (id: number, format?: 'text' | 'binary') =>
+    id === INT8 && format !== 'binary' ? Number : (pg.types.getTypeParser(id as never, format as never) as never),
+} as pg.CustomTypesConfig;
+
+async function migrate(db: Kysely<Tables>, engine: Engine): Promise<void> {
+  const migrator = new Migrator({ db, provider: { getMigrations: async () => migrationsFor(engine) } });
+  const { error } = await migrator.migrateToLatest();
+  if (error) throw error;
+}

@@ -1,0 +1,2 @@
+/** What differs between the two stores, by name. */
+export type Engine = 'sqlite' | 'postgres';

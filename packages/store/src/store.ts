@@ -1,0 +1,240 @@
+import {
+  EMPTY_FRONTIER,
+  type Frontier,
+  grow,
+  type Hash,
+  headBytes,
+  type Kept,
+  leafHash,
+  nodeHash,
+  type Receipt,
+  readHead,
+  receiptBytes,
+  type SignedHead,
+} from '@clampwright/record';
+import { type Kysely, sql, type Transaction } from 'kysely';
+import { type AccessRecords, accessRecords } from './access-records.ts';
+import { type Attachments, attachmentsOf } from './attachments.ts';
+import { type Connected, connect, type Mode, type Where } from './connect.ts';
+import type { Engine } from './engine.ts';
+import { frontierBytes, readFrontier } from './frontier-bytes.ts';
+import { openProofs, type Proofs, RUN } from './proofs.ts';
+import { retrying } from './retrying.ts';
+import type { Tables } from './tables.ts';
+
+export interface Row {
+  readonly receipt: Receipt;
+  readonly bytes: Uint8Array;
+}
+
+/** The books of a yard and of its jobs. What was appended is never changed and never removed; there is no way to ask for it. */
+export interface Store extends Proofs {
+  readonly engine: Engine;
+  readonly append: (job: string, entries: readonly Kept[], heads: readonly SignedHead[]) => Promise<readonly Receipt[]>;
+  readonly counterOf: (job: string, device: string, sequence: number, hash: Hash) => Promise<number | undefined>;
+  readonly books: () => Promise<readonly { readonly job: string; readonly size: number }[]>;
+  readonly tail: (job: string) => Promise<Frontier>;
+  /** receipts and entries from a place on, in the order of arrival */
+  readonly rows: (job: string, from: number, limit: number) => Promise<readonly Row[]>;
+  readonly heads: (job: string) => Promise<readonly SignedHead[]>;
+  readonly putCheckpoint: (job: string, size: number, note: string) => Promise<void>;
+  readonly checkpoint: (job: string, size: number) => Promise<string | undefined>;
+  readonly attachments: Attachments;
+  readonly access: AccessRecords;
+  /** a consistent view of everything, while others go on writing */
+  readonly snapshot: <T>(work: (store: Store) => Promise<T>) => Promise<T>;
+  readonly ping: () => Promise<void>;
+  readonly close: () => Promise<void>;
+}
+
+export interface StoreOptions {
+  readonly mode?: Mode;
+  readonly now?: () => Date;
+}
+
+export async function openStore(where: Where, { mode = 'server', now = () => new Date() }: StoreOptions = {}): Promise<Store> {
+  return storeOver(await connect(where, mode), now);
+}
+
+function storeOver({ engine, db, close }: Connected, now: () => Date): Store {
+  return {
+    engine,
+    close,
+    append: (job, entries, heads) =>
+      retrying(() => immediate(db, engine, (transaction) => appendIn(transaction, engine, job, entries, heads, now))),
+    counterOf: async (job, device, sequence, hash) => {
+      const row = await db
+        .selectFrom('entry')
+        .select(['device', 'sequence', 'counter'])
+        .where('job', '=', job)
+        .where('hash', '=', Buffer.from(hash, 'hex'))
+        .executeTakeFirst();
+      return row?.device === device && row.sequence === sequence ? row.counter : undefined;
+    },
+    books: () => db.selectFrom('tail').select(['job', 'size']).where('size', '>', 0).orderBy('job').execute(),
+    tail: async (job) => {
+      const row = await db.selectFrom('tail').selectAll().where('job', '=', job).executeTakeFirst();
+      return row ? readFrontier(row.size, row.frontier) : EMPTY_FRONTIER;
+    },
+    rows: async (job, from, limit) => {
+      const rows = await db
+        .selectFrom('entry')
+        .select(['place', 'hash', 'arrived', 'bytes'])
+        .where('job', '=', job)
+        .where('place', '>=', from)
+        .where('place', '<', from + limit)
+        .orderBy('place')
+        .execute();
+      return rows.map(({ place, hash, arrived, bytes }) => ({
+        receipt: { job, index: place, entry: hash.toString('hex'), arrived } as Receipt,
+        bytes: plain(bytes),
+      }));
+    },
+    heads: async (job) => {
+      const rows = await db
+        .selectFrom('head')
+        .select('bytes')
+        .where('job', '=', job)
+        .orderBy('device')
+        .orderBy('sequence')
+        .orderBy('hash')
+        .execute();
+      return rows.map(({ bytes }) => {
+        const head = readHead(plain(bytes));
+        if (!head.ok) throw new Error('a signed head in the store cannot be read');
+        return head.value;
+      });
+    },
+    putCheckpoint: async (job, size, note) => {
+      await db
+        .insertInto('checkpoint')
+        .values({ job, size, note })
+        .onConflict((conflict) => conflict.columns(['job', 'size']).doNothing())
+        .execute();
+    },
+    checkpoint: async (job, size) =>
+      (await db.selectFrom('checkpoint').select('note').where('job', '=', job).where('size', '=', size).executeTakeFirst())?.note,
+    attachments: attachmentsOf(db),
+    access: accessRecords(db),
+    ...openProofs(db),
+    snapshot: (work) =>
+      db
+        .transaction()
+        .setIsolationLevel(engine === 'postgres' ? 'repeatable read' : 'serializable')
+        .execute((transaction) => work(storeOver({ engine, db: transaction as unknown as Kysely<Tables>, close: async () => {} }, now))),
+    ping: async () => {
+      await sql`select 1`.execute(db);
+    },
+  };
+}
+
+/** Buffers of a driver may share memory: what leaves the store is its own bytes. */
+const plain = (bytes: Uint8Array) => new Uint8Array(bytes);
+
+/** A transaction that may write from its first moment on: two of them wait for each other instead of failing at commit. */
+function immediate<T>(db: Kysely<Tables>, engine: Engine, work: (transaction: Transaction<Tables>) => Promise<T>): Promise<T> {
+  if (engine === 'postgres') return db.transaction().execute(work);
+  return db.connection().execute(async (connection) => {
+    await sql`begin immediate`.execute(connection);
+    try {
+      const result = await work(connection as Transaction<Tables>);
+      await sql`commit`.execute(connection);
+      return result;
+    } catch (error) {
+      // a full disk has already rolled back by itself
+      await sql`rollback`.execute(connection).catch(() => undefined);
+      throw error;
+    }
+  });
+}
+
+async function appendIn(
+  db: Transaction<Tables>,
+  engine: Engine,
+  job: string,
+  entries: readonly Kept[],
+  heads: readonly SignedHead[],
+  now: () => Date,
+): Promise<readonly Receipt[]> {
+  // On PostgreSQL the row of the tail is the lock of the book: whoever holds it gives out places.
+  if (engine === 'postgres')
+    await db
+      .insertInto('tail')
+      .values({ job, size: 0, arrived: '', frontier: Buffer.alloc(0) })
+      .onConflict((conflict) => conflict.column('job').doNothing())
+      .execute();
+  const locked = db.selectFrom('tail').selectAll().where('job', '=', job);
+  const tail = await (engine === 'postgres' ? locked.forUpdate() : locked).executeTakeFirst();
+  const known = new Map(
+    (
+      await db
+        .selectFrom('entry')
+        .select(['hash', 'place', 'arrived'])
+        .where('job', '=', job)
+        .where(
+          'hash',
+          'in',
+          entries.map(({ hash }) => Buffer.from(hash, 'hex')),
+        )
+        .execute()
+    ).map(({ hash, place, arrived }) => [hash.toString('hex'), { job, index: place, entry: hash.toString('hex') as Hash, arrived }]),
+  );
+  const clock = now().toISOString();
+  const arrived = tail && tail.arrived > clock ? tail.arrived : clock;
+  let frontier = tail ? readFrontier(tail.size, tail.frontier) : EMPTY_FRONTIER;
+  const fresh: (Tables['entry'] & { hash: Buffer })[] = [];
+  const runs: Tables['subtree'][] = [];
+  const receipts = entries.map(({ hash, bytes, entry }): Receipt => {
+    const before = known.get(hash);
+    if (before) return before;
+    const receipt: Receipt = { job, index: frontier.size, entry: hash, arrived };
+    known.set(hash, receipt);
+    const leaf = leafHash(receiptBytes(receipt));
+    if ((frontier.size + 1) % RUN === 0) runs.push({ job, run: (frontier.size + 1) / RUN - 1, hash: Buffer.from(runRoot(frontier, leaf)) });
+    frontier = grow(frontier, leaf);
+    fresh.push({
+      job,
+      place: receipt.index,
+      hash: Buffer.from(hash, 'hex'),
+      device: entry.device,
+      sequence: entry.sequence,
+      counter: entry.counter,
+      arrived,
+      bytes: Buffer.from(bytes.buffer, bytes.byteOffset, bytes.length),
+    });
+    return receipt;
+  });
+  for (let at = 0; at < fresh.length; at += 500)
+    await db
+      .insertInto('entry')
+      .values(fresh.slice(at, at + 500))
+      .execute();
+  if (runs.length > 0) await db.insertInto('subtree').values(runs).execute();
+  if (heads.length > 0)
+    await db
+      .insertInto('head')
+      .values(
+        heads.map((head) => ({
+          job,
+          device: head.device,
+          sequence: head.sequence,
+          hash: Buffer.from(head.hash, 'hex'),
+          bytes: Buffer.from(headBytes(head)),
+        })),
+      )
+      .onConflict((conflict) => conflict.columns(['job', 'device', 'sequence', 'hash']).doNothing())
+      .execute();
+  if (fresh.length > 0) {
+    const after = { size: frontier.size, arrived, frontier: frontierBytes(frontier) };
+    await db
+      .insertInto('tail')
+      .values({ job, ...after })
+      .onConflict((conflict) => conflict.column('job').doUpdateSet(after))
+      .execute();
+  }
+  return receipts;
+}
+
+/** Root of the run of 256 leaves that `leaf` makes whole: before it stand subtrees of 128, 64 … 1 leaves, in that order. */
+const runRoot = ({ roots }: Frontier, leaf: Uint8Array): Uint8Array =>
+  roots.slice(-Math.log2(RUN)).reduceRight((right, left) => nodeHash(left, right), leaf);

@@ -1,0 +1,167 @@
+import {
+  type BodyOf,
+  deviceIdOf,
+  EMPTY_FRONTIER,
+  type Frontier,
+  type Hash,
+  hashOf,
+  headBytes,
+  isSignOff,
+  type Kept,
+  type KeyPair,
+  type KindName,
+  readEntry,
+  readUtf8,
+  signHead,
+  utf8,
+  writeEntry,
+} from '@clampwright/record';
+import { keyOf } from './keys.ts';
+import type { Shelf } from './shelf.ts';
+
+/** What a device knows of its own chain in one book. */
+export interface Chain {
+  /** place of the next entry */
+  readonly next: number;
+  readonly previous?: Hash;
+  /** highest counter known, of whatever device */
+  readonly counter: number;
+  /** heads of others that no entry of this device has named yet */
+  readonly unseen: Readonly<Record<string, Hash>>;
+  /** places below this one were acknowledged */
+  readonly acknowledged: number;
+}
+const NEW_CHAIN: Chain = { next: 0, counter: 0, unseen: {}, acknowledged: 0 };
+
+/** How far a device has read the log of one book, and what it needs to check that the log only grows. */
+export interface Cursor extends Frontier {
+  /** the last checkpoint it checked */
+  readonly checkpoint?: string;
+}
+
+export interface DeviceOptions {
+  readonly shelf: Shelf;
+  readonly keys: KeyPair;
+  /** the device's clock: evidence, whatever it shows */
+  readonly now: () => Date;
+  readonly offsetMinutes?: () => number;
+}
+
+export interface Device {
+  readonly id: string;
+  readonly keys: KeyPair;
+  readonly shelf: Shelf;
+  /** Writes an entry. When it resolves, the entry is on the shelf and in the outbox. */
+  readonly append: <K extends KindName>(
+    job: string,
+    kind: K,
+    body: BodyOf<K>,
+    more?: { readonly by?: string; readonly paper?: { readonly done: string; readonly card: string } },
+  ) => Promise<Kept>;
+  /** Keeps a photo, plan or card, to be sent with the next sync; an entry names it by the hash. */
+  readonly attach: (job: string, bytes: Uint8Array) => Promise<Hash>;
+  /** Entries that are not yet in the log the server holds. */
+  readonly outbox: (job: string) => Promise<readonly Kept[]>;
+  /** All that this device knows of a book: the log as far as read, then its outbox. */
+  readonly entries: (job: string) => Promise<readonly Kept[]>;
+  readonly chain: (job: string) => Promise<Chain>;
+  readonly cursor: (job: string) => Promise<Cursor>;
+  /** One change of a book at a time. */
+  readonly alone: <T>(job: string, work: () => Promise<T>) => Promise<T>;
+}
+
+/** A device's side of every book it takes part in. */
+export function openDevice({ shelf, keys, now, offsetMinutes = () => -now().getTimezoneOffset() }: DeviceOptions): Device {
+  const id = deviceIdOf(keys.publicKey);
+  const queues = new Map<string, Promise<unknown>>();
+  const alone = <T>(job: string, work: () => Promise<T>): Promise<T> => {
+    const turn = (queues.get(job) ?? Promise.resolve()).then(work, work);
+    queues.set(
+      job,
+      turn.catch(() => undefined),
+    );
+    return turn;
+  };
+  const chain = async (job: string): Promise<Chain> => readJson(await shelf.get(keyOf.chain(job))) ?? NEW_CHAIN;
+  const kept = async (prefix: string) => (await shelf.scan(prefix)).map(([, bytes]) => read(bytes));
+
+  return {
+    id,
+    keys,
+    shelf,
+    alone,
+    chain,
+    cursor: async (job) => readCursor(await shelf.get(keyOf.cursor(job))),
+    outbox: (job) => kept(keyOf.outbox(job)),
+    entries: async (job) => {
+      const log = (await shelf.scan(keyOf.log(job))).map(([, bytes]) => read(entryOfPlace(bytes)));
+      return [...log, ...(await kept(keyOf.outbox(job)))];
+    },
+    attach: async (job, bytes) => {
+      const hash = hashOf(bytes);
+      await shelf.write({
+        put: [
+          [keyOf.attachment(job, hash), bytes],
+          [keyOf.unsentAttachment(job, hash), new Uint8Array(0)],
+        ],
+      });
+      return hash;
+    },
+    append: (job, kind, body, more = {}) =>
+      alone(job, async () => {
+        const { next, previous, counter, unseen, acknowledged } = await chain(job);
+        const heads = Object.values(unseen).slice(0, 256);
+        const one = writeEntry(
+          {
+            job,
+            device: id,
+            sequence: next,
+            counter: counter + 1,
+            at: now().toISOString(),
+            offsetMinutes: offsetMinutes(),
+            ...(previous === undefined ? {} : { previous }),
+            ...(heads.length === 0 ? {} : { seen: heads }),
+            ...more,
+          },
+          kind,
+          body,
+        );
+        const after: Chain = { next: next + 1, previous: one.hash, counter: counter + 1, unseen: {}, acknowledged };
+        const signed = isSignOff(kind) ? [signHead({ job, device: id, sequence: next, hash: one.hash }, keys)] : [];
+        await shelf.write({
+          put: [
+            [keyOf.waiting(job, next), one.bytes],
+            [keyOf.chain(job), toJson(after)],
+            ...signed.map((head) => [keyOf.signedHead(job, next), headBytes(head)] as const),
+          ],
+        });
+        return one;
+      }),
+  };
+}
+
+/** An entry this device wrote or checked itself: unreadable bytes mean that the shelf is damaged. */
+export function read(bytes: Uint8Array): Kept {
+  const one = readEntry(bytes);
+  if (!one.ok) throw new Error(`the device's storage is damaged: ${one.notices.map(({ code }) => code).join(', ')}`);
+  return one.value;
+}
+
+export const toJson = (value: unknown): Uint8Array => utf8(JSON.stringify(value));
+const readJson = <T>(bytes: Uint8Array | undefined): T | undefined =>
+  bytes === undefined ? undefined : (JSON.parse(readUtf8(bytes)!) as T);
+
+/** A place in the log as it lies on the shelf: receipt, newline, entry. */
+export const entryOfPlace = (bytes: Uint8Array): Uint8Array => bytes.slice(bytes.indexOf(10) + 1);
+
+interface CursorText {
+  readonly size: number;
+  readonly roots: readonly (readonly number[])[];
+  readonly checkpoint?: string;
+}
+export const cursorBytes = ({ size, roots, checkpoint }: Cursor): Uint8Array =>
+  toJson({ size, roots: roots.map((root) => [...root]), ...(checkpoint === undefined ? {} : { checkpoint }) } satisfies CursorText);
+function readCursor(bytes: Uint8Array | undefined): Cursor {
+  const text = readJson<CursorText>(bytes);
+  return text ? { ...text, roots: text.roots.map((root) => Uint8Array.from(root)) } : EMPTY_FRONTIER;
+}
