@@ -3,6 +3,7 @@ import { ENGINE } from '@clampwright/core';
 import { Command } from 'commander';
 import { checkCommand } from './check-command.ts';
 import { initCommand } from './init-command.ts';
+import { addLogVerbs } from './log-verbs.ts';
 import { planCommand, SwapRefused } from './plan-command.ts';
 import { showCommand } from './show-command.ts';
 import { simulateCommand } from './simulate-command.ts';
@@ -89,6 +90,8 @@ program
   .option('--port <port>', 'port to listen on; the next free one if taken', '4870')
   .addHelpText('after', '\nExample:\n  clampwright show demo')
   .action((folder: string, options) => finish(showCommand(folder, options)));
+
+addLogVerbs(program, finish);
 
 try {
   await program.parseAsync();

@@ -9,6 +9,8 @@ export { isSignedBy, type KeyPair, keyPairOf, sign } from './bytes/keys.ts';
 export { joinBytes, readUtf8, sameBytes, utf8 } from './bytes/text.ts';
 export { checkHead, headBytes, readHead, type SignedHead, signHead } from './chain/head.ts';
 export { type Receipt, readReceipt, receiptBytes } from './chain/receipt.ts';
+export { type ByteSource, bytesOf, bytesSource, checkSection, Misfit, readSections } from './container/read.ts';
+export { type Section, sectionOf, writeContainer } from './container/write.ts';
 export { type Envelope, type Kept, LARGEST_ENTRY_BYTES, readEntry } from './entry/envelope.ts';
 export { type BodyOf, KINDS, type KindName } from './entry/kinds/index.ts';
 export { ROLES } from './entry/kinds/person-enrolled.ts';
@@ -16,6 +18,8 @@ export { isSignOff } from './entry/understand.ts';
 export { type Around, writeEntry } from './entry/write.ts';
 export { type Fold, openFold } from './fold/fold.ts';
 export type { Nonconformance } from './fold/nonconformance.ts';
+export { type NotVerified, type Verified, type VerifyOptions, verifyHandover } from './handover/verify.ts';
+export { type HandoverSource, writeHandover } from './handover/write.ts';
 export {
   type Checkpoint,
   type NoteKey,

@@ -9,7 +9,16 @@ export interface AccessRecords {
   readonly add: (job: string, kind: string, id: string, value: unknown) => Promise<boolean>;
   /** Removes it and hands it out, to one asker alone. */
   readonly take: <T>(job: string, kind: string, id: string) => Promise<T | undefined>;
+  readonly all: () => Promise<readonly AccessRecord[]>;
   readonly list: <T>(job: string, kind: string) => Promise<readonly { readonly id: string; readonly value: T }[]>;
+}
+
+/** A record as a backup holds it. */
+export interface AccessRecord {
+  readonly job: string;
+  readonly kind: string;
+  readonly id: string;
+  readonly value: string;
 }
 
 export function accessRecords(db: Kysely<Tables>): AccessRecords {
@@ -51,6 +60,7 @@ export function accessRecords(db: Kysely<Tables>): AccessRecords {
         .executeTakeFirst();
       return taken && (JSON.parse(taken.value) as T);
     },
+    all: () => db.selectFrom('access').select(['job', 'kind', 'id', 'value']).orderBy('job').orderBy('kind').orderBy('id').execute(),
     list: async <T>(job: string, kind: string) =>
       (await db.selectFrom('access').select(['id', 'value']).where('job', '=', job).where('kind', '=', kind).orderBy('id').execute()).map(
         ({ id, value }) => ({

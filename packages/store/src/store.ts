@@ -8,6 +8,7 @@ import {
   leafHash,
   nodeHash,
   type Receipt,
+  readEntry,
   readHead,
   receiptBytes,
   type SignedHead,
@@ -31,7 +32,13 @@ export interface Row {
 export interface Store extends Proofs {
   readonly engine: Engine;
   readonly append: (job: string, entries: readonly Kept[], heads: readonly SignedHead[]) => Promise<readonly Receipt[]>;
+  /** Puts back what a backup holds, with its places and times of arrival. */
+  readonly restore: (job: string, rows: readonly Row[], heads: readonly SignedHead[]) => Promise<void>;
   readonly counterOf: (job: string, device: string, sequence: number, hash: Hash) => Promise<number | undefined>;
+  readonly placeOf: (job: string, hash: string) => Promise<number | undefined>;
+  /** devices that wrote into a book */
+  readonly devices: (job: string) => Promise<readonly string[]>;
+  readonly checkpoints: (job: string) => Promise<readonly { readonly size: number; readonly note: string }[]>;
   readonly books: () => Promise<readonly { readonly job: string; readonly size: number }[]>;
   readonly tail: (job: string) => Promise<Frontier>;
   /** receipts and entries from a place on, in the order of arrival */
@@ -41,8 +48,6 @@ export interface Store extends Proofs {
   readonly checkpoint: (job: string, size: number) => Promise<string | undefined>;
   readonly attachments: Attachments;
   readonly access: AccessRecords;
-  /** a consistent view of everything, while others go on writing */
-  readonly snapshot: <T>(work: (store: Store) => Promise<T>) => Promise<T>;
   readonly ping: () => Promise<void>;
   readonly close: () => Promise<void>;
 }
@@ -57,11 +62,29 @@ export async function openStore(where: Where, { mode = 'server', now = () => new
 }
 
 function storeOver({ engine, db, close }: Connected, now: () => Date): Store {
+  const write = <T>(work: (transaction: Transaction<Tables>) => Promise<T>) => retrying(() => immediate(db, engine, work));
   return {
     engine,
     close,
-    append: (job, entries, heads) =>
-      retrying(() => immediate(db, engine, (transaction) => appendIn(transaction, engine, job, entries, heads, now))),
+    append: (job, entries, heads) => write((transaction) => appendIn(transaction, engine, job, entries, heads, clockOf(now))),
+    restore: (job, rows, heads) =>
+      write(async (transaction) => {
+        const entries = rows.map(({ bytes }) => readable(bytes));
+        let at = 0;
+        const receipts = await appendIn(transaction, engine, job, entries, heads, () => rows[at++]!.receipt.arrived);
+        const wrong = receipts.findIndex(
+          (receipt, i) => receipt.index !== rows[i]!.receipt.index || receipt.arrived !== rows[i]!.receipt.arrived,
+        );
+        if (wrong >= 0) throw new Error(`entry ${rows[wrong]!.receipt.index} of ${job} does not come back to its place`);
+      }),
+    placeOf: async (job, hash) =>
+      (await db.selectFrom('entry').select('place').where('job', '=', job).where('hash', '=', Buffer.from(hash, 'hex')).executeTakeFirst())
+        ?.place,
+    devices: async (job) =>
+      (await db.selectFrom('entry').select('device').distinct().where('job', '=', job).orderBy('device').execute()).map(
+        ({ device }) => device,
+      ),
+    checkpoints: (job) => db.selectFrom('checkpoint').select(['size', 'note']).where('job', '=', job).orderBy('size').execute(),
     counterOf: async (job, device, sequence, hash) => {
       const row = await db
         .selectFrom('entry')
@@ -117,15 +140,25 @@ function storeOver({ engine, db, close }: Connected, now: () => Date): Store {
     attachments: attachmentsOf(db),
     access: accessRecords(db),
     ...openProofs(db),
-    snapshot: (work) =>
-      db
-        .transaction()
-        .setIsolationLevel(engine === 'postgres' ? 'repeatable read' : 'serializable')
-        .execute((transaction) => work(storeOver({ engine, db: transaction as unknown as Kysely<Tables>, close: async () => {} }, now))),
     ping: async () => {
       await sql`select 1`.execute(db);
     },
   };
+}
+
+/** The time of one batch; never before the last that was given out, whatever the server's clock does. */
+function clockOf(now: () => Date): (last: string) => string {
+  const clock = now().toISOString();
+  return (last) => {
+    if (last > clock) return last;
+    return clock;
+  };
+}
+
+function readable(bytes: Uint8Array): Kept {
+  const kept = readEntry(bytes);
+  if (!kept.ok) throw new Error('an entry cannot be read');
+  return kept.value;
 }
 
 /** Buffers of a driver may share memory: what leaves the store is its own bytes. */
@@ -148,13 +181,16 @@ function immediate<T>(db: Kysely<Tables>, engine: Engine, work: (transaction: Tr
   });
 }
 
+/** Rows to a statement: databases bound the number of its parameters. */
+const MOST_ROWS = 500;
+
 async function appendIn(
   db: Transaction<Tables>,
   engine: Engine,
   job: string,
   entries: readonly Kept[],
   heads: readonly SignedHead[],
-  now: () => Date,
+  arrivedAfter: (last: string) => string,
 ): Promise<readonly Receipt[]> {
   // On PostgreSQL the row of the tail is the lock of the book: whoever holds it gives out places.
   if (engine === 'postgres')
@@ -165,28 +201,33 @@ async function appendIn(
       .execute();
   const locked = db.selectFrom('tail').selectAll().where('job', '=', job);
   const tail = await (engine === 'postgres' ? locked.forUpdate() : locked).executeTakeFirst();
+  const before =
+    entries.length === 0
+      ? []
+      : await db
+          .selectFrom('entry')
+          .select(['hash', 'place', 'arrived'])
+          .where('job', '=', job)
+          .where(
+            'hash',
+            'in',
+            entries.map(({ hash }) => Buffer.from(hash, 'hex')),
+          )
+          .execute();
   const known = new Map(
-    (
-      await db
-        .selectFrom('entry')
-        .select(['hash', 'place', 'arrived'])
-        .where('job', '=', job)
-        .where(
-          'hash',
-          'in',
-          entries.map(({ hash }) => Buffer.from(hash, 'hex')),
-        )
-        .execute()
-    ).map(({ hash, place, arrived }) => [hash.toString('hex'), { job, index: place, entry: hash.toString('hex') as Hash, arrived }]),
+    before.map(({ hash, place, arrived: then }) => {
+      const entry = hash.toString('hex') as Hash;
+      return [entry, { job, index: place, entry, arrived: then } satisfies Receipt];
+    }),
   );
-  const clock = now().toISOString();
-  const arrived = tail && tail.arrived > clock ? tail.arrived : clock;
+  let arrived = tail?.arrived ?? '';
   let frontier = tail ? readFrontier(tail.size, tail.frontier) : EMPTY_FRONTIER;
   const fresh: (Tables['entry'] & { hash: Buffer })[] = [];
   const runs: Tables['subtree'][] = [];
   const receipts = entries.map(({ hash, bytes, entry }): Receipt => {
-    const before = known.get(hash);
-    if (before) return before;
+    const there = known.get(hash);
+    if (there) return there;
+    arrived = arrivedAfter(arrived);
     const receipt: Receipt = { job, index: frontier.size, entry: hash, arrived };
     known.set(hash, receipt);
     const leaf = leafHash(receiptBytes(receipt));
@@ -207,7 +248,7 @@ async function appendIn(
   for (let at = 0; at < fresh.length; at += 500)
     await db
       .insertInto('entry')
-      .values(fresh.slice(at, at + 500))
+      .values(fresh.slice(at, at + MOST_ROWS))
       .execute();
   if (runs.length > 0) await db.insertInto('subtree').values(runs).execute();
   if (heads.length > 0)

@@ -3,6 +3,8 @@ import type { NoticeTexts } from '../notice-texts.ts';
 const SETTLE = 'Settle it by name: replace, rework or use as it is, with the reason.';
 const RESEND = 'Nothing was kept of it. Send it again as the device holds it; if it is refused again, report the fault.';
 
+const DISTRUST = 'Do not rely on the file. Ask whoever made it for another copy, and compare checkpoints.';
+
 export const recordTexts = {
   'bolt-tightened-twice': { says: 'Bolt {bolt} was tightened in “{step}” twice.', remedy: SETTLE },
   'bolt-not-in-joint': { says: 'The joint has no bolt {bolt} in the issued plan.', remedy: SETTLE },
@@ -70,4 +72,29 @@ export const recordTexts = {
     says: 'The log of {size} entries does not continue the one that was seen.',
     remedy: 'Do not rely on it. Compare with the devices and earlier handover files.',
   },
+  'receipt-out-of-place': { says: 'A receipt says place {said}; it stands at place {found}.', remedy: DISTRUST },
+  'receipt-before-last': { says: 'Entry {index} is said to have arrived before the one that stands before it.', remedy: DISTRUST },
+  'key-of-another-log': { says: 'The log’s key in the file is not the one you gave.', remedy: DISTRUST },
+  'file-of-another-kind': {
+    says: 'The file does not begin with “{wanted}”.',
+    remedy: 'Take the file as it was written, not what was unpacked from it.',
+  },
+  'file-line-malformed': { says: 'A line is not as the format describes it.', remedy: DISTRUST },
+  'file-cut-short': { says: 'The file ends before byte {wanted}.', remedy: 'Ask for the file again: it was not copied whole.' },
+  'file-goes-on': { says: 'The file goes on after its seal.', remedy: DISTRUST },
+  'file-section-missing': { says: 'The section “{section}” is not where it belongs.', remedy: DISTRUST },
+  'file-section-out-of-place': { says: 'The section “{section}” is out of place.', remedy: DISTRUST },
+  'file-section-too-long': { says: 'A section of {bytes} bytes; the limit is {limit}.', remedy: DISTRUST },
+  'file-section-differs': { says: 'The bytes of the section “{section}” do not have the hash that stands before them.', remedy: DISTRUST },
+  'file-section-malformed': { says: 'The field “{field}” of the section “{section}” is missing or not as described.', remedy: DISTRUST },
+  'file-size-differs': { says: 'The file says {said} entries and holds {found}.', remedy: DISTRUST },
+  'file-root-differs': { says: 'The {size} entries do not have the root that the checkpoint signs.', remedy: DISTRUST },
+  'file-head-of-no-entry': { says: 'Device {device} signed an entry {sequence} that is not in the file.', remedy: DISTRUST },
+  'file-device-without-key': { says: 'The file holds no key of device {device}.', remedy: DISTRUST },
+  'file-attachment-not-named': { says: 'The attachment {hash} is named by no entry.', remedy: DISTRUST },
+  'file-attachments-differ': {
+    says: 'The list of missing attachments is not what the entries name and the file does not hold.',
+    remedy: DISTRUST,
+  },
+  'file-seal-differs': { says: 'The seal is of other sections.', remedy: DISTRUST },
 } satisfies NoticeTexts<'record'>;

@@ -1,0 +1,38 @@
+import type { Command } from 'commander';
+
+/** The verbs of the bolting log. What they need is loaded when they are called, so that planning starts without it. */
+export function addLogVerbs(program: Command, finish: (code: Promise<number>) => Promise<void>): void {
+  const data = (command: Command) => command.option('--data <folder>', 'where the books lie; DATABASE_URL comes first', 'clampwright-data');
+
+  program
+    .command('verify')
+    .argument('<file>', 'handover file')
+    .description('verify a handover file: every byte, without server or network')
+    .option('--seen <checkpoint>', 'file with a checkpoint of this log that was seen elsewhere: the file must continue it')
+    .option('--key <key>', 'key of the log as you were told it, or a file that holds it')
+    .option('--json', 'print the result as JSON')
+    .addHelpText(
+      'after',
+      '\nExample:\n  clampwright verify splice.handover --seen checkpoint-of-may.txt\n\nExit code: 0 verified; 1 not verified; 2 no such file.',
+    )
+    .action((file: string, options) => finish(import('./verify-command.ts').then(({ verifyCommand }) => verifyCommand(file, options))));
+
+  data(program.command('handover').argument('<job>', 'id of the job').argument('<file>', 'file to write'))
+    .description('write the handover file of a job: plan, entries, attachments, proofs and keys')
+    .option('--report <pdf>', 'report to put into it')
+    .action((job: string, file: string, options) =>
+      finish(import('./store-commands.ts').then(({ handoverCommand }) => handoverCommand(job, file, options))),
+    );
+
+  data(program.command('backup').argument('<file>', 'file to write'))
+    .description('write all books, attachments and accounts into one file; the server may run meanwhile')
+    .action((file: string, options) => finish(import('./store-commands.ts').then(({ backupCommand }) => backupCommand(file, options))));
+
+  data(program.command('restore').argument('<file>', 'backup'))
+    .description('put a backup into an empty folder or database, and read it again')
+    .action((file: string, options) => finish(import('./store-commands.ts').then(({ restoreCommand }) => restoreCommand(file, options))));
+
+  data(program.command('audit'))
+    .description('read every entry of every book again: bytes, chains, tree')
+    .action((options) => finish(import('./store-commands.ts').then(({ auditCommand }) => auditCommand(options))));
+}
