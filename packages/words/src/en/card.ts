@@ -39,6 +39,7 @@ export const CARD_TEXTS = {
   'card.sign-operator': 'Operator signs',
   'card.sign-inspector': 'Inspector signs',
   'card.preload': 'preload {preload}',
+  'card.turn': 'turns about {expected} from snug: look again below {low} or above {high}',
   'card.none': 'No joint of this plan was asked for.',
   'card.plan': '{job}, {date}, engine {engine}',
 } as const;

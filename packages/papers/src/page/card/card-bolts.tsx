@@ -14,6 +14,9 @@ export function CardBolts({ joint, units }: { readonly joint: JointPlan; readonl
             : `${subgroup.positions.length} × `}
           {fastenerText(subgroup, units)}
           <small>{[handlingText(subgroup, units), ...toolTexts(subgroup), ...preloadText(subgroup, units)].join(' · ')}</small>
+          {turnText(subgroup, units).map((text) => (
+            <small key={text}>{text}</small>
+          ))}
         </p>
       ))}
     </div>
@@ -25,6 +28,13 @@ export const toolsOf = ({ tightening }: SubgroupPlan): string[] => [
 ];
 
 const toolTexts = (subgroup: SubgroupPlan) => toolsOf(subgroup).map((tool) => label('step.tool', { tool }));
+
+/** What the crew will see the part turn: a reading far off is looked at again, never refused. */
+const turnText = ({ tightening }: SubgroupPlan, units: UnitSystem) => {
+  const { rotation } = tightening ?? {};
+  const { angle } = spoken(units);
+  return rotation ? [label('card.turn', { expected: angle(rotation.expected), low: angle(rotation.low), high: angle(rotation.high) })] : [];
+};
 
 const preloadText = ({ tightening }: SubgroupPlan, units: UnitSystem) =>
   tightening ? [label('card.preload', { preload: spoken(units).force(tightening.target.value) })] : [];

@@ -47,7 +47,7 @@ function startOf(joint: JointPlan, units: UnitSystem): CardPiece[] {
         opening: 4 + GAP,
       }),
     ),
-    { block: { kind: 'bolts' }, height: 8.6 * joint.subgroups.length, opening: GAP },
+    { block: { kind: 'bolts' }, height: sum(joint.subgroups.map(({ tightening }) => (tightening?.rotation ? 12.2 : 8.6))), opening: GAP },
     ...cardRows(joint, units)
       .flatMap(divided)
       .map((row): CardPiece => ({ block: { kind: 'steps', rows: [row] }, height: rowHeight(row), opening: GAP })),
