@@ -1,7 +1,6 @@
 // Writes the book that the tests keep of the present format. Run once when a format is released, never again for that format:
 //   node --import tsx scripts/write-fixture-book.ts packages/store/fixtures/format-N
 import { rmSync } from 'node:fs';
-import { bytesToHex } from '@noble/hashes/utils.js';
 import { rootOf } from '../packages/record/src/index.ts';
 import { TEST_JOB } from '../packages/record/src/test-book.ts';
 import { testBook } from '../packages/record/src/test-handover.ts';
@@ -20,6 +19,6 @@ for (const [hash, bytes] of book.attachments)
     })(),
   );
 await writeFileWhole(`${folder}.backup`, writeBackup(store, new Date('2026-11-25T18:00:00.000Z')));
-console.log(`root ${bytesToHex(rootOf(await store.tail(TEST_JOB)))}`);
+console.log(`root ${Buffer.from(rootOf(await store.tail(TEST_JOB))).toString('hex')}`);
 await store.close();
 for (const name of ['writer.lock']) rmSync(`${folder}/${name}`, { force: true });

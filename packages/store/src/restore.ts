@@ -17,7 +17,7 @@ import { BACKUP_LINE, MOST_SECTION_BYTES } from './backup.ts';
 import { checkBook } from './check-book.ts';
 import type { Row, Store } from './store.ts';
 
-export interface Restored {
+interface Restored {
   readonly books: readonly { readonly job: string; readonly size: number }[];
 }
 export type RestoreOutcome =

@@ -19,7 +19,6 @@ export const keys = z.strictObject({
   log: z.string().check(z.maxLength(400)),
   devices: z.array(z.strictObject({ device: field.device, key: field.key })),
 });
-export type Keys = Readonly<z.infer<typeof keys>>;
 
 /** Attachments that entries name and the file does not hold: erased, or never sent. */
 export const missing = z.strictObject({ attachments: z.array(field.hash) });
