@@ -17,6 +17,19 @@ export function addLogVerbs(program: Command, finish: (code: Promise<number>) =>
     )
     .action((file: string, options) => finish(import('./verify-command.ts').then(({ verifyCommand }) => verifyCommand(file, options))));
 
+  data(program.command('serve'))
+    .description('serve the bolting log of a yard: to this machine, or with a certificate to others')
+    .option('--port <port>', 'port to listen on; the next free one if taken', '4871')
+    .option('--host <address>', 'address to listen on; other than this machine needs --cert and --key', '127.0.0.1')
+    .option('--cert <pem>', 'certificate')
+    .option('--key <pem>', 'its key')
+    .option('--quiet', 'no log on standard error')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  clampwright serve\n  DATABASE_URL=postgres://… clampwright serve --host 0.0.0.0 --cert yard.pem --key yard.key',
+    )
+    .action((options) => finish(import('./serve-command.ts').then(({ serveCommand }) => serveCommand(options))));
+
   data(program.command('handover').argument('<job>', 'id of the job').argument('<file>', 'file to write'))
     .description('write the handover file of a job: plan, entries, attachments, proofs and keys')
     .option('--report <pdf>', 'report to put into it')

@@ -4,7 +4,7 @@
  */
 export { canonicalBytes, canonicalText, type Json, readCanonical } from './bytes/canonical.ts';
 export { digest, type Hash, hashOf, isHash } from './bytes/hash.ts';
-export { deviceIdOf, idOf } from './bytes/id.ts';
+export { BOOK_PATTERN, DEVICE_PATTERN, deviceIdOf, idOf, idPattern } from './bytes/id.ts';
 export { isSignedBy, type KeyPair, keyPairOf, sign } from './bytes/keys.ts';
 export { joinBytes, readUtf8, sameBytes, utf8 } from './bytes/text.ts';
 export { checkHead, headBytes, readHead, type SignedHead, signHead } from './chain/head.ts';

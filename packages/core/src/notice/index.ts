@@ -11,6 +11,7 @@ import { jointNotices } from './joint.ts';
 import type { Kind, Level } from './level.ts';
 import { recordNotices } from './record.ts';
 import { ruleNotices } from './rule.ts';
+import { serverNotices } from './server.ts';
 import { simulationNotices } from './simulation.ts';
 import { structuralNotices } from './structural.ts';
 
@@ -25,6 +26,7 @@ export const NOTICE_GROUPS = {
   record: recordNotices,
   rule: ruleNotices,
   simulation: simulationNotices,
+  server: serverNotices,
   structural: structuralNotices,
 } as const;
 export const NOTICES = {
@@ -37,6 +39,7 @@ export const NOTICES = {
   ...recordNotices,
   ...ruleNotices,
   ...simulationNotices,
+  ...serverNotices,
   ...structuralNotices,
 } as const;
 

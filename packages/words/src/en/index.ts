@@ -7,6 +7,7 @@ import { interactionTexts } from './interaction.ts';
 import { jointTexts } from './joint.ts';
 import { recordTexts } from './record.ts';
 import { ruleTexts } from './rule.ts';
+import { serverTexts } from './server.ts';
 import { simulationTexts } from './simulation.ts';
 import { structuralTexts } from './structural.ts';
 
@@ -20,5 +21,6 @@ export const EN_NOTICES = {
   ...recordTexts,
   ...ruleTexts,
   ...simulationTexts,
+  ...serverTexts,
   ...structuralTexts,
 };
