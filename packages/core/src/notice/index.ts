@@ -13,6 +13,7 @@ import { recordNotices } from './record.ts';
 import { ruleNotices } from './rule.ts';
 import { simulationNotices } from './simulation.ts';
 import { structuralNotices } from './structural.ts';
+import { toolCheckNotices } from './tool-check.ts';
 
 /** The groups, one file each; `words` holds one file of texts for each. */
 export const NOTICE_GROUPS = {
@@ -26,6 +27,7 @@ export const NOTICE_GROUPS = {
   rule: ruleNotices,
   simulation: simulationNotices,
   structural: structuralNotices,
+  'tool-check': toolCheckNotices,
 } as const;
 export const NOTICES = {
   ...chartNotices,
@@ -38,6 +40,7 @@ export const NOTICES = {
   ...ruleNotices,
   ...simulationNotices,
   ...structuralNotices,
+  ...toolCheckNotices,
 } as const;
 
 type Registry = typeof NOTICES;

@@ -9,6 +9,7 @@ import { recordTexts } from './record.ts';
 import { ruleTexts } from './rule.ts';
 import { simulationTexts } from './simulation.ts';
 import { structuralTexts } from './structural.ts';
+import { toolCheckTexts } from './tool-check.ts';
 
 export const EN_NOTICES = {
   ...chartTexts,
@@ -21,4 +22,5 @@ export const EN_NOTICES = {
   ...ruleTexts,
   ...simulationTexts,
   ...structuralTexts,
+  ...toolCheckTexts,
 };
