@@ -38,3 +38,40 @@ function dayNumber(date: CivilDate): number {
  * expect(daysBetween('2024-02-28', '2024-03-01')).toBe(2);
  */
 export const daysBetween = (from: CivilDate, to: CivilDate): number => dayNumber(to) - dayNumber(from);
+
+/**
+ * The same day so many months on; the last of the month where it has no such day.
+ *
+ * @example
+ * expect(addMonths('2026-03-02', 6)).toBe('2026-09-02');
+ * expect(addMonths('2026-08-31', 6)).toBe('2027-02-28');
+ */
+export function addMonths(date: CivilDate, months: number): CivilDate {
+  const [y, m, d] = date.split('-').map(Number) as [number, number, number];
+  const whole = y * 12 + (m - 1) + months;
+  const [year, month] = [Math.floor(whole / 12), (((whole % 12) + 12) % 12) + 1];
+  return written(year, month, Math.min(d, daysIn(year, month)));
+}
+
+/**
+ * So many days on.
+ *
+ * @example
+ * expect(addDays('2026-12-30', 3)).toBe('2027-01-02');
+ */
+export function addDays(date: CivilDate, days: number): CivilDate {
+  let [year, month, day] = date.split('-').map(Number) as [number, number, number];
+  day += days;
+  while (day > daysIn(year, month)) {
+    day -= daysIn(year, month);
+    [year, month] = month === 12 ? [year + 1, 1] : [year, month + 1];
+  }
+  while (day < 1) {
+    [year, month] = month === 1 ? [year - 1, 12] : [year, month - 1];
+    day += daysIn(year, month);
+  }
+  return written(year, month, day);
+}
+
+const written = (year: number, month: number, day: number): CivilDate =>
+  `${String(year).padStart(4, '0')}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}` as CivilDate;

@@ -6,7 +6,7 @@
 
 // Setting charts
 export * from './chart/index.ts';
-export { type CivilDate, civilDate, daysBetween } from './date.ts';
+export { addDays, addMonths, type CivilDate, civilDate, daysBetween } from './date.ts';
 // Fasteners
 export * from './fasteners/index.ts';
 // Pipe flanges
@@ -43,6 +43,8 @@ export * from './quantity.ts';
 export * from './rcsc/index.ts';
 // Reaction and clearance
 export * from './reaction/index.ts';
+// Retightening
+export * from './retightening/index.ts';
 // Rule sets
 export * from './rules/index.ts';
 // Scatter
@@ -56,5 +58,7 @@ export * from './simulation/index.ts';
 export type { Cited, Provenance, Source } from './source.ts';
 // Stiffness
 export * from './stiffness/index.ts';
+// Tool checks
+export * from './tool-check/index.ts';
 // Torque and preload
 export * from './torque/index.ts';

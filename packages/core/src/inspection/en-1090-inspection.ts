@@ -38,6 +38,19 @@ export const SEQUENTIAL_LIMITS: Readonly<Record<'A' | 'B', { readonly least: num
 /** Torque check: 12 h to 72 h after the group is finished. EN 1090-2:2018 12.5.2.4. */
 export const withinInspectionWindow = (hours: number): boolean => hours >= 12 && hours <= 72;
 
+/** Torque at which a nut starts to turn on, over the specified one: less than this is under-tightened. EN 1090-2:2018 12.5.2.4 (from memory). */
+export const CONTROL_RATIO = 1.05;
+
+/**
+ * Torque check by the torque at which the nut starts to turn on.
+ *
+ * @example
+ * expect(startingTorqueVerdict(1.05)).toBe('pass');
+ * expect(startingTorqueVerdict(1.02)).toBe('fail');
+ */
+export const startingTorqueVerdict = (ratio: number, required: number = CONTROL_RATIO): 'pass' | 'fail' =>
+  ratio >= required - 1e-9 ? 'pass' : 'fail';
+
 /** At the control torque a nut that turns by more than 15° was under-tightened. EN 1090-2:2018 12.5.2.4. */
 export const controlTorqueVerdict = (rotation: Radian): 'conform' | 'under-tightened' =>
   inDegrees(rotation) <= 15 + 1e-9 ? 'conform' : 'under-tightened';

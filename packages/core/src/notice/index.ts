@@ -14,6 +14,7 @@ import { ruleNotices } from './rule.ts';
 import { serverNotices } from './server.ts';
 import { simulationNotices } from './simulation.ts';
 import { structuralNotices } from './structural.ts';
+import { toolCheckNotices } from './tool-check.ts';
 
 /** The groups, one file each; `words` holds one file of texts for each. */
 export const NOTICE_GROUPS = {
@@ -28,6 +29,7 @@ export const NOTICE_GROUPS = {
   simulation: simulationNotices,
   server: serverNotices,
   structural: structuralNotices,
+  'tool-check': toolCheckNotices,
 } as const;
 export const NOTICES = {
   ...chartNotices,
@@ -41,6 +43,7 @@ export const NOTICES = {
   ...simulationNotices,
   ...serverNotices,
   ...structuralNotices,
+  ...toolCheckNotices,
 } as const;
 
 type Registry = typeof NOTICES;

@@ -30,6 +30,7 @@ import { hexagons, holes, structuralGeometry, washers } from './metric-hexagon.t
 import { headGeometry, metricThreads } from './metric-thread.ts';
 import { metricProofLoads, nutProofLoads, propertyClasses, stainless, ultimateLoads } from './property-class.ts';
 import { reactions } from './reaction.ts';
+import { records, suitability } from './records.ts';
 import { resilience } from './resilience.ts';
 import { scatter } from './scatter.ts';
 import { stressState } from './stress-state.ts';
@@ -47,6 +48,7 @@ import {
 import { threadStripping } from './thread-stripping.ts';
 import { tightenSequence } from './tighten-sequence.ts';
 import { tighteningFactors, tighteningScatter } from './tightening-factor.ts';
+import { calibrations, toolCapability, torqueTools } from './tool-checks.ts';
 import { frictionFromTest, torqueEquation } from './torque-equation.ts';
 import { assemblyPreloads, assemblyTorques, vdi2230 } from './vdi-assembly.ts';
 import {
@@ -97,7 +99,11 @@ export const EVALUATORS: Readonly<Record<string, Evaluators>> = {
   },
   'proof-load': { ...metricProofLoads, ...inchProofLoads },
   vdi2230,
-  calibration: charts,
+  calibration: { ...charts, ...calibrations },
+  records,
+  suitability,
+  'tool-capability': toolCapability,
+  'torque-tool': torqueTools,
   mixups,
   loosening: loosenings,
   reaction: reactions,

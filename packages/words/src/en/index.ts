@@ -10,6 +10,7 @@ import { ruleTexts } from './rule.ts';
 import { serverTexts } from './server.ts';
 import { simulationTexts } from './simulation.ts';
 import { structuralTexts } from './structural.ts';
+import { toolCheckTexts } from './tool-check.ts';
 
 export const EN_NOTICES = {
   ...chartTexts,
@@ -23,4 +24,5 @@ export const EN_NOTICES = {
   ...simulationTexts,
   ...serverTexts,
   ...structuralTexts,
+  ...toolCheckTexts,
 };
