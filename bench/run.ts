@@ -1,4 +1,5 @@
 // `npm run bench`: medians and ratios of one run on this machine, beside the targets. Nothing here passes or fails.
+import { aroundBench } from './around.ts';
 import { interactionBench } from './interaction.ts';
 import { planBench } from './plan.ts';
 import { simulationBench } from './simulation.ts';
@@ -9,3 +10,4 @@ planBench();
 torqueBench();
 interactionBench();
 await simulationBench();
+aroundBench();

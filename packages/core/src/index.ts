@@ -4,9 +4,13 @@
  */
 // Quantities, sources, outcomes, notices
 
+// Before the first bolt
+export * from './assembly/index.ts';
 // Setting charts
 export * from './chart/index.ts';
 export { addDays, addMonths, type CivilDate, civilDate, daysBetween } from './date.ts';
+// How long it takes
+export * from './duration/index.ts';
 // Fasteners
 export * from './fasteners/index.ts';
 // Pipe flanges
@@ -39,6 +43,8 @@ export { type Done, done, type Outcome, type Refused, refused } from './outcome.
 // The plan
 export * from './plan/index.ts';
 export * from './quantity.ts';
+// Random numbers from a seed
+export * from './random/index.ts';
 // Structural bolts (RCSC)
 export * from './rcsc/index.ts';
 // Reaction and clearance

@@ -2,6 +2,8 @@
  * Notices: everything the product can object to, by stable code. Codes are never reused. The texts live in `words`,
  * one map per file here; a code without a text does not compile.
  */
+
+import { aroundNotices } from './around.ts';
 import { chartNotices } from './chart.ts';
 import { fastenerNotices } from './fastener.ts';
 import { flangeNotices } from './flange.ts';
@@ -30,6 +32,7 @@ export const NOTICE_GROUPS = {
   server: serverNotices,
   structural: structuralNotices,
   'tool-check': toolCheckNotices,
+  around: aroundNotices,
 } as const;
 export const NOTICES = {
   ...chartNotices,
@@ -44,6 +47,7 @@ export const NOTICES = {
   ...serverNotices,
   ...structuralNotices,
   ...toolCheckNotices,
+  ...aroundNotices,
 } as const;
 
 type Registry = typeof NOTICES;

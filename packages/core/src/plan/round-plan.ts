@@ -1,9 +1,11 @@
+import { USUAL_PACE } from '../duration/pace.ts';
 import { N } from '../quantity.ts';
-import { PACE } from '../schedule/pace.ts';
 import { type Level, type PlayedPass, turnsOf } from '../schedule/schedule.ts';
 import type { RoundPlan } from './interaction-plan.ts';
 import type { InteractionTask } from './interaction-task.ts';
 import type { StepSetting } from './plan.ts';
+
+const { place, turning, change } = USUAL_PACE;
 
 /** How a level of the schedule is written on the tool. */
 export type SettingSays = (level: Level) => Pick<StepSetting, 'text' | 'labels' | 'torque'>;
@@ -27,7 +29,7 @@ export const roundPlan =
       peak: N(pass.peak),
       pulls: pass.pulls,
       changes: pass.changes,
-      minutes: PACE.pull * pass.pulls + PACE.tried * tried + PACE.change * (pass.changes + 1),
+      minutes: (place + turning) * pass.pulls + USUAL_PACE.tried * tried + change * (pass.changes + 1),
       energy: (pass.work * 2 * Math.PI * (final.torque / final.preload)) / thread.pitch / 1000,
     };
   };

@@ -1,4 +1,4 @@
-import type { SettingChart } from '../chart/setting-chart.ts';
+import { gearOf, type SettingChart } from '../chart/setting-chart.ts';
 import type { Job, Joint, Tool } from '../job/job.ts';
 import type { Millimetre } from '../quantity.ts';
 import type { PreloadWindow } from '../scatter/all-inside.ts';
@@ -179,8 +179,7 @@ function torqueSetting(
 function torquesBeside({ settings }: SettingChart, torque: number): number[] {
   const at = settings.findIndex((one) => one.torque === torque);
   if (at < 0) return [];
-  const gear = (labels: readonly string[]) => labels.slice(0, -1).join();
   return [settings[at - 1], settings[at + 1]].flatMap((one) =>
-    one && !one.looseningOnly && gear(one.labels) === gear(settings[at]!.labels) ? [one.torque] : [],
+    one && !one.looseningOnly && gearOf(one) === gearOf(settings[at]!) ? [one.torque] : [],
   );
 }

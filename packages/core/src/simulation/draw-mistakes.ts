@@ -1,4 +1,4 @@
-import type { Draws } from './draws.ts';
+import type { Draws } from '../random/draws.ts';
 import { LET_GO, type MistakeRates, SECOND_PULL } from './mistakes.ts';
 
 /** The mistakes of one joint in one run, met as its pulls and rounds go by. */

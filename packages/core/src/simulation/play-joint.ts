@@ -1,8 +1,8 @@
+import { USUAL_PACE } from '../duration/pace.ts';
 import { looseJoint, loosen } from '../interaction/joint-state.ts';
 import { pull, turn } from '../interaction/play.ts';
-import { PACE } from '../schedule/pace.ts';
+import type { Draws } from '../random/draws.ts';
 import { drawMistakes } from './draw-mistakes.ts';
-import type { Draws } from './draws.ts';
 import type { MistakeRates } from './mistakes.ts';
 import type { SimulatedJob, SimulatedJoint, SimulatedPart, SimulatedRound, TorqueSetting } from './simulated-job.ts';
 
@@ -26,6 +26,8 @@ const EMBEDDING_VARIATION = 0.3;
 const LEAST = 0.05;
 /** Synchronous tools work against each other; so many rounds bring them to rest. */
 const SYNCHRONOUS = 40;
+
+const PULL = USUAL_PACE.place + USUAL_PACE.turning;
 
 /** Plays one joint, run after run. `shared`: the draws all joints of a run have in common, tools first, then lots. */
 export type PlayJoint = (draws: Draws, shared: Float64Array) => PlayedJoint;
@@ -96,7 +98,7 @@ export function jointPlayer(job: SimulatedJob, joint: SimulatedJoint, rates: Mis
         const turned = setting.angle - setting.minus + draws.uniform() * (setting.minus + setting.plus);
         anglePull(bolt, Math.min(1, share) * turned, setting.arm);
         played.pulls += 1;
-        played.minutes += PACE.pull;
+        played.minutes += PULL;
         continue;
       }
       const factor = own[bolt]! + job.tools[setting.tool]!.certificate * shared[setting.tool]! + setting.repeatability * draws.normal();
@@ -110,7 +112,7 @@ export function jointPlayer(job: SimulatedJob, joint: SimulatedJoint, rates: Mis
         const moves = torquePull(bolt, targets[bolt]!, round.settings[round.settingOf[bolt]!] as TorqueSetting);
         if (again === 0) {
           played.pulls += 1;
-          played.minutes += moves ? PACE.pull : PACE.tried;
+          played.minutes += moves ? PULL : USUAL_PACE.tried;
         }
         moved ||= moves;
       }
@@ -121,7 +123,7 @@ export function jointPlayer(job: SimulatedJob, joint: SimulatedJoint, rates: Mis
   return (draws, shared) => {
     begin(draws, shared);
     for (const round of joint.rounds) {
-      played.minutes += PACE.change * round.settings.length;
+      played.minutes += USUAL_PACE.change * round.settings.length;
       const beside = mistakes.round(draws, besideOf(round));
       for (const bolts of round.turns) playTurn(bolts, round, beside, draws, shared);
     }

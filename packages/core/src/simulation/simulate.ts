@@ -1,6 +1,6 @@
 import { notice } from '../notice/index.ts';
 import { done, type Outcome, refused } from '../outcome.ts';
-import { Draws, MOST_SEED } from './draws.ts';
+import { Draws, MOST_SEED } from '../random/draws.ts';
 import type { MistakeRates } from './mistakes.ts';
 import { jointPlayer } from './play-joint.ts';
 import type { SimulatedJob } from './simulated-job.ts';

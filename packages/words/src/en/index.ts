@@ -1,4 +1,6 @@
 /** Every English text, by subject. A missing one does not compile. */
+
+import { aroundTexts } from './around.ts';
 import { chartTexts } from './chart.ts';
 import { fastenerTexts } from './fastener.ts';
 import { flangeTexts } from './flange.ts';
@@ -25,4 +27,5 @@ export const EN_NOTICES = {
   ...serverTexts,
   ...structuralTexts,
   ...toolCheckTexts,
+  ...aroundTexts,
 };

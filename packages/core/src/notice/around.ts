@@ -1,0 +1,37 @@
+import { attention, fault, hold, stop } from './level.ts';
+import type { Measure } from './measure.ts';
+
+/** Loosening, lots on the day, inspection, assembly: what goes on around the turn. */
+export const aroundNotices = {
+  'loosening-torque': fault(),
+  'loosening-release-missing': hold(),
+  'loosening-setting-only': attention<{ setting: string }>(),
+  'loosening-tool-small': stop<{ needed: Measure; largest: Measure }>(),
+  'loosening-tool-near': attention<{ needed: Measure; largest: Measure }>(),
+  'loosening-socket': stop<{ needed: Measure; rating: Measure }>(),
+  'loosening-bolt': attention<{ needed: Measure; limit: Measure }>(),
+  'loosening-penetrant': attention(),
+  'lot-test-few': fault<{ lot: string; found: number; wanted: number }>(),
+  'lot-test-reading': fault<{ lot: string; assembly: number }>(),
+  'lot-test-size': fault<{ lot: string }>(),
+  'lot-k-class-none': stop<{ lot: string; mean: string; variation: Measure }>(),
+  'lot-force-low': stop<{ lot: string; found: Measure; wanted: Measure }>(),
+  'lot-rotation-low': stop<{ lot: string }>(),
+  'lot-rotation-untested': attention<{ lot: string }>(),
+  'lot-test-future': fault<{ lot: string; tested: string }>(),
+  'lot-test-old': hold<{ lot: string; days: number; allowed: number }>(),
+  'lot-test-temperature': attention<{ lot: string; apart: number; usual: number }>(),
+  'lot-retest': stop<{ lot: string }>(),
+  'sample-size': fault<{ size: string; bolts: number }>(),
+  'sample-seed': fault<{ seed: string }>(),
+  'sequential-limits': fault<{ type: string; least: number; most: number }>(),
+  'sequential-short': fault<{ most: number }>(),
+  'sequential-crossed': fault<{ bolts: number }>(),
+  'sequential-undecided': fault<{ most: number }>(),
+  'sequential-over': fault<{ verdict: string }>(),
+  'sequential-twice': fault<{ bolt: string }>(),
+  'gap-none': fault(),
+  'gap-points': fault<{ pass: number; points: number }>(),
+  'gap-negative': fault<{ pass: number; point: number }>(),
+  'gap-uneven': stop<{ spread: Measure; allowed: Measure }>(),
+} as const;
