@@ -11,8 +11,22 @@ export {
   usableEnergy,
   voltageSag,
 } from './battery.ts';
-export { type Belief, type DrawLine, drawBetweenDrops, drawLine, learnt, nextChargeBound } from './learn.ts';
-export { type BoltsRemaining, boltBounds, boltsPerCharge, boltsRemaining, chanceItLasts, type DrawBelief } from './remaining.ts';
+export { type Belief, type DrawLine, drawBetweenDrops, drawLine, learnt, learntFromDrop, nextChargeBound } from './learn.ts';
+export { type Cells, greatestPush, type PeakDraw, pushes, resistanceRatio } from './push.ts';
+export {
+  type BoltsRemaining,
+  boltBounds,
+  boltsPerCharge,
+  boltsRemaining,
+  chanceItLasts,
+  type DrawBelief,
+  doneWith,
+  type EnergyLeft,
+  energyBehind,
+  pullsLasting,
+  STOP_CONFIDENCE,
+} from './remaining.ts';
+export { type BatteryAtHand, type BatteryTurn, type Pull, resumeList, type SharedPulls, sharePulls } from './share-pulls.ts';
 export {
   batteriesNeeded,
   batteryNotices,
@@ -22,6 +36,7 @@ export {
   chargeMinutes,
   jointEnergy,
   planSupply,
+  roadChargingNotices,
   type StepDraw,
   type StepEnding,
   type Supply,

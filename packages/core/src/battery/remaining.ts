@@ -1,4 +1,4 @@
-import { normalCdf } from '../chart/normal-loss.ts';
+import { meanShortfall, normalCdf } from '../chart/normal-loss.ts';
 import { gaugeInterval } from './battery.ts';
 
 /** Draw of one bolt, J: what is known of its mean, and how bolts differ. */
@@ -38,10 +38,68 @@ export interface BoltsRemaining {
   readonly chance: readonly number[];
 }
 
-/** Points over the gauge's interval: charge is taken as evenly likely inside it. */
-const POINTS = 16;
 const NOTHING = 1e-4;
 const MOST = 10_000;
+
+/** Energy left, J, evenly likely between two bounds; the same bound twice: known. */
+export interface EnergyLeft {
+  readonly low: number;
+  readonly high: number;
+}
+
+/**
+ * Chance that what is left is enough for draws that add up to Σw and Σw² believed ones, mixed over the energy in closed form:
+ *
+ *     P = [G(E₁) − G(E₀)]/(E₁ − E₀),  G(E) = E[(E − X)⁺],  X ~ N(m·Σw, (s_m·Σw)² + s_b²·Σw²)
+ *
+ * Source: sum of normal variables; partial expectation of the normal distribution.
+ */
+function enoughFor({ low, high }: EnergyLeft, belief: DrawBelief, sum: number, squares: number): number {
+  const drawn = belief.mean * sum;
+  const deviation = Math.hypot(belief.meanDeviation * sum, belief.boltDeviation * Math.sqrt(squares));
+  if (high - low > 1e-9 * high) {
+    return (meanShortfall(high, drawn, deviation) - meanShortfall(low, drawn, deviation)) / (high - low);
+  }
+  return deviation > 0 ? normalCdf((high - drawn) / deviation) : high >= drawn ? 1 : 0;
+}
+
+/**
+ * Chances that what is left is enough for the first 1, 2, … of some pulls in their order; `weights`: the draw of each as a multiple of the
+ * believed one. Ends where nothing is left to hope for.
+ *
+ * @example
+ * const chances = pullsLasting({ low: 145_800, high: 145_800 }, { mean: 1960, meanDeviation: 100, boltDeviation: 150 }, Array(70).fill(1));
+ * expect(chances.at(-1)).toBeCloseTo(0.8867, 4);
+ */
+export function pullsLasting(left: EnergyLeft, belief: DrawBelief, weights: Iterable<number>): number[] {
+  const chances: number[] = [];
+  let [sum, squares, before] = [0, 0, 1];
+  for (const weight of weights) {
+    sum += weight;
+    squares += weight ** 2;
+    // draws only add up, so the chance only falls; far out the normal sum may say otherwise
+    before = Math.min(before, enoughFor(left, belief, sum, squares));
+    if (before < NOTHING) break;
+    chances.push(before);
+  }
+  return chances;
+}
+
+function* bolts(most: number): Generator<number> {
+  for (let bolt = 0; bolt < most; bolt += 1) yield 1;
+}
+
+/** Energy behind a gauge: `full` usable when full, J. */
+export function energyBehind(full: number, lit: number): EnergyLeft {
+  const { low, high } = gaugeInterval(lit);
+  return { low: low * full, high: high * full };
+}
+
+/** Bolts done with at least that chance. */
+export const doneWith = (chances: readonly number[], share: number): number => chances.findLastIndex((one) => one >= share) + 1;
+
+/** The stop rule trusts a battery with what it does in nine cases of ten. */
+export const STOP_CONFIDENCE = 0.9;
 
 /**
  * Bolts this battery still does: charge evenly likely inside the gauge's quarter, draw by what the log taught.
@@ -54,21 +112,9 @@ const MOST = 10_000;
  * expect(left.median).toBe(57);
  */
 export function boltsRemaining(full: number, lit: number, belief: DrawBelief): BoltsRemaining {
-  const { low, high } = gaugeInterval(lit);
-  const energies = Array.from({ length: POINTS }, (_, i) => full * (low + ((high - low) * (i + 0.5)) / POINTS));
-  const chance: number[] = [];
-  for (let bolts = 0; bolts < MOST; bolts += 1) {
-    let sum = 0;
-    for (const energy of energies) sum += chanceItLasts(energy, bolts, belief);
-    if (sum / POINTS < NOTHING) break;
-    chance.push(sum / POINTS);
-  }
-  const atLeast = (share: number) =>
-    Math.max(
-      0,
-      chance.findLastIndex((one) => one >= share),
-    );
-  return { sure: atLeast(0.9), median: atLeast(0.5), hopeful: atLeast(0.1), chance };
+  const chances = pullsLasting(energyBehind(full, lit), belief, bolts(MOST));
+  const atLeast = (share: number) => doneWith(chances, share);
+  return { sure: atLeast(STOP_CONFIDENCE), median: atLeast(0.5), hopeful: atLeast(0.1), chance: [1, ...chances] };
 }
 
 /**

@@ -39,6 +39,7 @@ import {
   voltageSag,
 } from '@clampwright/core';
 import { list, num } from '../inputs.ts';
+import { valueOrNull } from '../outcome-value.ts';
 import type { Evaluators, Inputs } from '../row.ts';
 
 const WATT_HOUR = 3600;
@@ -56,7 +57,8 @@ const after = (inputs: Inputs) =>
     list(inputs, 'observed_draw_J'),
     num(inputs, 'observation_sd_J'),
   );
-const line = (inputs: Inputs) => drawLine(list(inputs, 'work_J'), list(inputs, 'draw_J'));
+const ofLine = (inputs: Inputs, what: 'slope' | 'intercept') =>
+  valueOrNull(drawLine(list(inputs, 'work_J'), list(inputs, 'draw_J')))?.[what] ?? null;
 const bothSteps = (inputs: Inputs) =>
   jointEnergy([1, 2].map((step) => ({ bolts: num(inputs, 'bolts'), draw: num(inputs, `draw_step${step}_J`) })));
 
@@ -117,9 +119,10 @@ export const batteries: Evaluators = {
       meanDeviation: num(inputs, 'sd_of_mean_J'),
       boltDeviation: num(inputs, 'bolt_to_bolt_sd_J'),
     }),
-  lower_prediction_bound_next_charge: (inputs) => nextChargeBound(list(inputs, 'bolts_per_charge_log'), num(inputs, 'confidence')),
-  draw_vs_work_slope: (inputs) => line(inputs).slope,
-  draw_vs_work_intercept: (inputs) => line(inputs).intercept,
+  lower_prediction_bound_next_charge: (inputs) =>
+    valueOrNull(nextChargeBound(list(inputs, 'bolts_per_charge_log'), num(inputs, 'confidence'))),
+  draw_vs_work_slope: (inputs) => ofLine(inputs, 'slope'),
+  draw_vs_work_intercept: (inputs) => ofLine(inputs, 'intercept'),
   packs_needed_for_both_steps: (inputs) => batteriesNeeded(bothSteps(inputs), num(inputs, 'usable_pack_J')),
   can_finish_joint_on_present_charge: (inputs) => canFinish(bothSteps(inputs), num(inputs, 'energy_left_J')),
   charge_temperature_minimum: () => TEMPERATURES.charge.low,

@@ -24,6 +24,50 @@ export const supplyTexts = {
     says: 'Battery {serial} shows one segment or none: that guarantees nothing.',
     remedy: 'Decide now: change, or is it enough for the bolts that remain? Never begin an angle step with it.',
   },
+  'battery-cannot-push': {
+    says: 'The step needs {torque}; battery {serial} at {celsius} °C and its charge can push {greatest}.',
+    remedy: 'Take a warm and full battery, a larger one, or another tool. Do not try the bolt.',
+  },
+  'batteries-too-few': {
+    says: '{pulls, plural, one {# pull is} other {# pulls are}} not covered by the batteries at hand; {more, plural, one {# full one more is} other {# full ones more are}} needed.',
+    remedy: 'Bring or charge them before the first joint.',
+  },
+  'batteries-too-weak': {
+    says: 'No battery at hand is sure to do a single one of these bolts.',
+    remedy: 'Take a tool with a larger battery, or one on the mains.',
+  },
+  'joint-not-covered': {
+    says: 'The batteries at hand do not cover every step of joint {joint}.',
+    remedy: 'Do not begin it until they do.',
+  },
+  'pull-without-draw': {
+    says: 'What bolt {bolt} of joint {joint} takes from a battery is not known.',
+    remedy: 'Enter its torque and rotation.',
+  },
+  'draw-assumed': {
+    says: 'The draw of a bolt rests on {drops, plural, =0 {no logged drop} one {# logged drop} other {# logged drops}} of the gauge: it is an assumption.',
+    remedy: 'Log the bolt at which the gauge drops; each drop sharpens it.',
+  },
+  'drop-count': {
+    says: '“{bolts}” bolts between two drops of the gauge cannot be.',
+    remedy: 'Enter how many bolts were finished between them.',
+  },
+  'log-too-short': {
+    says: 'A log of {found, plural, =0 {nothing} one {# reading} other {# readings}} says too little; {least} are needed.',
+    remedy: 'Log more charges or jobs. Nothing is estimated from so few.',
+  },
+  'works-all-alike': {
+    says: 'All jobs took the same work: overhead and efficiency cannot be told apart.',
+    remedy: 'Log jobs of another torque or rotation as well.',
+  },
+  'socket-fuse': {
+    says: 'Charging on the road would draw {current} A; the socket is fused at {fuse} A.',
+    remedy: 'Charge with less current, or from a socket of a larger fuse. Never put a larger fuse into the same socket.',
+  },
+  'socket-near-fuse': {
+    says: 'Charging on the road draws {current} A from a socket fused at {fuse} A: more than it should give for long.',
+    remedy: 'One battery at a time, with the engine running.',
+  },
   'supply-weak': {
     says: 'Tool {serial}: {what} is there; {wanted} is wanted.',
     remedy: 'Shorter and thicker lead or hose, another socket, or a larger source.',
@@ -33,6 +77,10 @@ export const supplyTexts = {
     remedy: 'Put one between socket and tool before it is plugged in.',
   },
   'supply-dry-air': { says: 'Tool {serial}: its air carries no oil.', remedy: 'Fill the oiler: a dry motor loses torque.' },
+  'supply-hose-changed': {
+    says: 'Tool {serial}: its hose has another length than at its calibration.',
+    remedy: 'Check the tool with this hose before the first bolt.',
+  },
   'supply-hose': {
     says: 'Tool {serial}: hoses are rated for {rating} bar; the setting needs {wanted} bar.',
     remedy: 'Take hoses and couplings of the pump’s rating; look for cuts and kinks.',
