@@ -1,4 +1,4 @@
-import { drawSample, kStatistics } from '../packages/core/src/index.ts';
+import { boltsRemaining, drawSample, kStatistics } from '../packages/core/src/index.ts';
 import { NO_NUMPY, python } from './python.ts';
 import { median } from './timing.ts';
 
@@ -16,6 +16,11 @@ print(sorted(t)[4] * 1000)
 /** Drawing an inspection sample, and the figures of a lot. */
 export function aroundBench(): void {
   console.log('\naround the turn');
+  const belief = { mean: 580, meanDeviation: 30, boltDeviation: 45 };
+  const left = median(199, () => boltsRemaining(291_600, 4, belief));
+  console.log(
+    `  bolts a battery still does, ${boltsRemaining(291_600, 4, belief).hopeful} at best: ${left.toFixed(2)} ms (target under 1 ms)`,
+  );
   const joints = Array.from({ length: 10_000 }, (_, i) => ({ tag: `J${i}`, bolts: 100 }));
   const draw = median(5, () => drawSample(joints, 100_000, 7));
   console.log(`  inspection draw, 100 000 of 1 000 000 bolts: ${draw.toFixed(0)} ms (target under 200 ms)`);

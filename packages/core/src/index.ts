@@ -6,6 +6,8 @@
 
 // Before the first bolt
 export * from './assembly/index.ts';
+// Batteries and other supplies
+export * from './battery/index.ts';
 // Setting charts
 export * from './chart/index.ts';
 export { addDays, addMonths, type CivilDate, civilDate, daysBetween } from './date.ts';
@@ -68,3 +70,5 @@ export * from './stiffness/index.ts';
 export * from './tool-check/index.ts';
 // Torque and preload
 export * from './torque/index.ts';
+// Valves
+export * from './valve/index.ts';

@@ -16,6 +16,7 @@ import { ruleNotices } from './rule.ts';
 import { serverNotices } from './server.ts';
 import { simulationNotices } from './simulation.ts';
 import { structuralNotices } from './structural.ts';
+import { supplyNoticeGroup } from './supply.ts';
 import { toolCheckNotices } from './tool-check.ts';
 
 /** The groups, one file each; `words` holds one file of texts for each. */
@@ -33,6 +34,7 @@ export const NOTICE_GROUPS = {
   structural: structuralNotices,
   'tool-check': toolCheckNotices,
   around: aroundNotices,
+  supply: supplyNoticeGroup,
 } as const;
 export const NOTICES = {
   ...chartNotices,
@@ -48,6 +50,7 @@ export const NOTICES = {
   ...structuralNotices,
   ...toolCheckNotices,
   ...aroundNotices,
+  ...supplyNoticeGroup,
 } as const;
 
 type Registry = typeof NOTICES;

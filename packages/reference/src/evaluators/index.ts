@@ -45,6 +45,7 @@ import {
   structuralPretension,
   turnOfNut,
 } from './structural-us.ts';
+import { batteries, valves } from './supply.ts';
 import { threadStripping } from './thread-stripping.ts';
 import { tightenSequence } from './tighten-sequence.ts';
 import { tighteningFactors, tighteningScatter } from './tightening-factor.ts';
@@ -99,6 +100,8 @@ export const EVALUATORS: Readonly<Record<string, Evaluators>> = {
   },
   'proof-load': { ...metricProofLoads, ...inchProofLoads },
   vdi2230,
+  battery: batteries,
+  valve: valves,
   calibration: { ...charts, ...calibrations },
   records,
   suitability,

@@ -12,6 +12,7 @@ import { ruleTexts } from './rule.ts';
 import { serverTexts } from './server.ts';
 import { simulationTexts } from './simulation.ts';
 import { structuralTexts } from './structural.ts';
+import { supplyTexts } from './supply.ts';
 import { toolCheckTexts } from './tool-check.ts';
 
 export const EN_NOTICES = {
@@ -28,4 +29,5 @@ export const EN_NOTICES = {
   ...structuralTexts,
   ...toolCheckTexts,
   ...aroundTexts,
+  ...supplyTexts,
 };

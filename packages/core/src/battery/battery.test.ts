@@ -1,0 +1,145 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { degrees, Nm } from '../quantity.ts';
+import { type Battery, canPush, coldShare, usableEnergy, voltageSag } from './battery.ts';
+import { drawLine, learnt } from './learn.ts';
+import { boltBounds, boltsPerCharge, boltsRemaining, chanceItLasts } from './remaining.ts';
+import { batteryNotices, beforeNextBolt, socketCurrent, socketPower, supplyNotices } from './supply.ts';
+import { drawPerBolt, tighteningWork } from './work.ts';
+
+const RUNS = { seed: 20261127, numRuns: 300 };
+const battery: Battery = { serial: 'SK-P1', volts: 18, ampereHours: 5, health: 1, temperature: 25, lit: 4 };
+const energyOf = (change: Partial<Battery> = {}) => {
+  const found = usableEnergy({ ...battery, ...change });
+  if (!found.ok) throw new Error('refused');
+  return found.value;
+};
+const codes = (change: Partial<Battery>) => {
+  const found = usableEnergy({ ...battery, ...change });
+  return found.ok ? [] : found.notices.map(({ code }) => code);
+};
+
+/** reference/practice §4.3: M24 10.9, 800 N·m, 90 Wh: 60° ramp 216 bolts, 90° 149; at −10 °C and aged 101; good efficiency 389. */
+describe('worked example M24, 90 Wh', () => {
+  const work = (ramp: number) => tighteningWork({ from: Nm(0), to: Nm(800), ramp: degrees(ramp), freeTurns: 0, running: Nm(0) });
+  const usual = { efficiency: 0.35, overhead: 150 };
+  test('whole bolts of a charge', () => {
+    expect(boltsPerCharge(energyOf(), drawPerBolt(work(60), usual))).toBe(216);
+    expect(boltsPerCharge(energyOf(), drawPerBolt(work(90), usual))).toBe(149);
+    expect(boltsPerCharge(energyOf(), drawPerBolt(work(60), { efficiency: 0.6, overhead: 50 }))).toBe(389);
+  });
+  test('cold and age take a third', () => {
+    const cold = boltsPerCharge(energyOf({ temperature: -10, health: 0.9 }), drawPerBolt(work(90), usual));
+    expect(cold).toBeGreaterThan(95);
+    expect(cold).toBeLessThan(110);
+  });
+  test('the first drop of the gauge narrows the band: 38 bolts are 1918 J each, 152 of a charge', () => {
+    expect(boltsPerCharge(energyOf(), energyOf() / 4 / 38)).toBe(152);
+  });
+});
+
+/** Sag of 5s2p at 30 A, 37 mΩ and 130 mΩ a cell (reference/practice §4.2): the cold battery stops at peak torque with charge left. */
+test('a battery may be too weak for the peak although it is not empty', () => {
+  const at = (cell: number) => canPush({ open: 20, cutOff: 12.5, sag: voltageSag(cell, 5, 2, 30) });
+  expect(at(0.0373)).toBe(true);
+  expect(at(0.1299)).toBe(false);
+});
+
+describe('what the gauge says', () => {
+  /** Gauges read in quarters. Common practice, no source. */
+  test('one lit segment guarantees nothing', () => {
+    expect(boltBounds(291_600, 1, 1400, 2000).guaranteed).toBe(0);
+    expect(boltsRemaining(291_600, 1, { mean: 1900, meanDeviation: 100, boltDeviation: 150 }).sure).toBeLessThan(5);
+  });
+  test('the distribution lies between the bounds and falls', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 4 }), fc.integer({ min: 800, max: 4000 }), (lit, mean) => {
+        const left = boltsRemaining(291_600, lit, { mean, meanDeviation: 0.05 * mean, boltDeviation: 0.08 * mean });
+        expect(left.sure).toBeLessThanOrEqual(left.median);
+        expect(left.median).toBeLessThanOrEqual(left.hopeful);
+        for (let n = 1; n < left.chance.length; n += 1) expect(left.chance[n]!).toBeLessThanOrEqual(left.chance[n - 1]! + 1e-12);
+        const { guaranteed, best } = boltBounds(291_600, lit, 0.7 * mean, 1.4 * mean);
+        expect(left.sure).toBeGreaterThanOrEqual(guaranteed - 1);
+        expect(left.hopeful).toBeLessThanOrEqual(best + 1);
+      }),
+      RUNS,
+    );
+  });
+  test('bolts taken as independent would be badly over-confident', () => {
+    const honest = chanceItLasts(145_800, 70, { mean: 1960, meanDeviation: 100, boltDeviation: 150 });
+    const blind = chanceItLasts(145_800, 70, { mean: 1960, meanDeviation: 0, boltDeviation: 150 });
+    expect(blind - honest).toBeGreaterThan(0.1);
+  });
+});
+
+describe('learning', () => {
+  test('two observations move the belief, and a hundred settle it', () => {
+    const prior = { mean: 1700, deviation: 300 };
+    const few = learnt(prior, [2000, 2000], 150);
+    const many = learnt(prior, new Array<number>(100).fill(2000), 150);
+    expect(few.mean).toBeLessThan(many.mean);
+    expect(few.deviation).toBeGreaterThan(5 * many.deviation);
+    expect(learnt(prior, [], 150)).toEqual(prior);
+  });
+  test('a log gives back the efficiency and overhead it was made with', () => {
+    const work = [300, 500, 800];
+    const { slope, intercept } = drawLine(
+      work,
+      work.map((one) => one / 0.4 + 120),
+    );
+    expect(1 / slope).toBeCloseTo(0.4, 9);
+    expect(intercept).toBeCloseTo(120, 6);
+  });
+});
+
+/** Torque step: warn, change, finish that bolt; angle step: do not start the bolt. The rule of the issue; common practice, no source. */
+test('the stop rule goes by how the step ends', () => {
+  expect(beforeNextBolt(0, 'torque')).toBe('change and finish');
+  expect(beforeNextBolt(0, 'angle')).toBe('do not start');
+  expect(beforeNextBolt(1, 'angle')).toBe('go on');
+});
+
+describe('charging on the road', () => {
+  test('a 6 A charger through an inverter blows a fuse of 10 A and sits at the line of 15 A', () => {
+    const current = socketCurrent({ chargeCurrent: 6, packVolts: 18, chargerEfficiency: 0.85, inverterEfficiency: 0.88, vehicleVolts: 12 });
+    expect(current * 12).toBeGreaterThan(socketPower(10, 12, 1));
+    expect(current * 12).toBeLessThan(1.01 * socketPower(15));
+  });
+  test('a battery from frost is not charged, a new one is charged first, one segment is said', () => {
+    const of = (change: object) =>
+      batteryNotices({ serial: 'P', temperature: 20, lit: 3, charging: false, ...change }).map(({ code }) => code);
+    expect(of({})).toEqual([]);
+    expect(of({ temperature: -5, charging: true })).toEqual(['battery-no-charging']);
+    expect(of({ temperature: -25 })).toEqual(['battery-no-working']);
+    expect(of({ neverCharged: true })).toEqual(['battery-first-charge']);
+    expect(of({ lit: 1 })).toEqual(['battery-low']);
+  });
+});
+
+test('other supplies have checks of their own', () => {
+  const of = (supply: Parameters<typeof supplyNotices>[1]) => supplyNotices('T', supply).map(({ code }) => code);
+  expect(of({ kind: 'mains', volts: 200, wantedVolts: 230, fuse: 10, wantedCurrent: 12, protected: false })).toEqual([
+    'supply-weak',
+    'supply-weak',
+    'supply-unprotected',
+  ]);
+  expect(of({ kind: 'mains', volts: 228, wantedVolts: 230, fuse: 16, wantedCurrent: 10, protected: true })).toEqual([]);
+  expect(of({ kind: 'air', bar: 5.5, wantedBar: 6.3, oiled: false })).toEqual(['supply-weak', 'supply-dry-air']);
+  expect(of({ kind: 'hydraulic', pumpBar: 700, wantedBar: 440, hoseRating: 400 })).toEqual(['supply-hose']);
+});
+
+describe('bad input', () => {
+  test.each<[string, Partial<Battery>, string]>([
+    ['unknown rating', { volts: Number.NaN }, 'battery-rating'],
+    ['negative charge', { lit: -1 as never }, 'battery-gauge'],
+    ['a gauge above full', { lit: 5 as never }, 'battery-gauge'],
+    ['health above one', { health: 1.2 }, 'battery-health'],
+    ['absurd temperature', { temperature: 300 }, 'battery-temperature'],
+  ])('%s', (_, change, code) => expect(codes(change)).toEqual([code]));
+  test('all at once', () =>
+    expect(codes({ volts: 0, health: 0, lit: 2.5 as never })).toEqual(['battery-rating', 'battery-health', 'battery-gauge']));
+  test('cold shares rise with temperature and end at one', () => {
+    for (let celsius = -40; celsius < 40; celsius += 1) expect(coldShare(celsius + 1)).toBeGreaterThanOrEqual(coldShare(celsius));
+    expect(coldShare(30)).toBe(1);
+  });
+});

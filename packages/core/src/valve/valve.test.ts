@@ -1,0 +1,81 @@
+import { describe, expect, test } from 'vitest';
+import { inNewtonMetre, MPa, mm, N, Nm } from '../quantity.ts';
+import { testTool } from '../test-job.ts';
+import { planValve, STOP_SHORT_TURNS, type ValveTask } from './plan-valve.ts';
+import { stemLeadAngle } from './stem.ts';
+
+/** reference/practice §5: DN150, 16 bar, Tr 28 × 5: 54.1 N·m to close, 30 turns. */
+const task: ValveTask = {
+  tag: 'GV-11',
+  way: 'closing',
+  opens: 'counter-clockwise',
+  load: { seat: mm(150), stem: mm(28), differential: MPa(1.6), line: MPa(1.6), valveFactor: 0.4, packing: N(7000) },
+  thread: { outside: mm(28), pitch: mm(5), starts: 1, halfAngle: Math.PI / 12 },
+  stemFriction: 0.15,
+  stroke: mm(150),
+  wheel: mm(300),
+  ownerLimit: Nm(80),
+  permission: 'Maren Hollow, 2026-11-25',
+  chart: { ...testTool.chart, settings: [40, 60, 75, 90].map((value, i) => ({ labels: ['1', String(i + 1)], torque: Nm(value) })) },
+};
+const planned = (change: Partial<ValveTask> = {}) => {
+  const found = planValve({ ...task, ...change });
+  if (!found.ok) throw new Error('refused');
+  return found.value;
+};
+const without = (...keys: (keyof ValveTask)[]) =>
+  Object.fromEntries(Object.entries(task).filter(([key]) => !keys.includes(key as keyof ValveTask))) as unknown as ValveTask;
+const verdictOf = (of: ValveTask) => {
+  const found = planValve(of);
+  return found.ok ? [found.value.verdict, ...found.value.notices.map(({ code }) => code)] : [];
+};
+
+test('worked example: torque, turns, rim pull', () => {
+  const { torque, turns, rim, person, work } = planned();
+  expect(inNewtonMetre(torque)).toBeCloseTo(54.08, 1);
+  expect(turns).toBe(30);
+  expect(rim).toBeCloseTo((2 * 54.08) / 0.3, 0);
+  expect(inNewtonMetre(person)).toBeCloseTo(201, 6);
+  expect(work).toBeCloseTo(54.08 * 2 * Math.PI * 30, -1);
+});
+
+describe('a tool turns no valve', () => {
+  test.each<[keyof ValveTask, string]>([
+    ['ownerLimit', 'valve-limit-missing'],
+    ['permission', 'valve-permission-missing'],
+    ['opens', 'valve-direction-missing'],
+  ])('without %s', (key, code) => expect(verdictOf(without(key))).toEqual(['stop', code]));
+  test('without all three, and each is named', () => expect(verdictOf(without('ownerLimit', 'permission', 'opens'))).toHaveLength(4));
+  test('that needs more than its owner allows, or may be bound by temperature', () => {
+    expect(verdictOf({ ...task, ownerLimit: Nm(50) })).toEqual(['stop', 'valve-needs-more']);
+    expect(verdictOf({ ...task, thermalBinding: true })).toEqual(['stop', 'valve-thermal-binding']);
+  });
+});
+
+test('the highest setting under the limit, stopped short of the end', () => {
+  expect(planned()).toMatchObject({ verdict: 'with the tool', setting: { text: 'gear 1, step 3', torque: Nm(75) } });
+  expect(planned().stopAt).toBe(30 - STOP_SHORT_TURNS);
+});
+
+test('often no setting is low enough: by hand', () => {
+  const chart = { ...task.chart, settings: task.chart.settings.map((one) => ({ ...one, torque: Nm(200) })) };
+  expect(verdictOf({ ...task, chart })).toEqual(['by hand', 'valve-by-hand']);
+  const loosening = { ...task.chart, settings: task.chart.settings.map((one) => ({ ...one, looseningOnly: true })) };
+  expect(verdictOf({ ...task, chart: loosening })).toEqual(['by hand', 'valve-by-hand']);
+});
+
+test('opening takes less than closing: the line pushes the stem out', () => {
+  expect(planned({ way: 'opening' }).torque).toBeLessThan(planned().torque);
+});
+
+test('a stem whose friction exceeds its lead holds by itself', () => {
+  expect(Math.tan(stemLeadAngle(task.thread))).toBeLessThan(0.15 / Math.cos(task.thread.halfAngle));
+});
+
+test('dimensions that are none are refused', () => {
+  for (const load of [
+    { ...task.load, seat: mm(0) },
+    { ...task.load, valveFactor: Number.NaN },
+  ])
+    expect(planValve({ ...task, load }).ok).toBe(false);
+});
