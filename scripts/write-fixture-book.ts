@@ -9,7 +9,13 @@ import { openStore, writeBackup, writeFileWhole } from '../packages/store/src/in
 const folder = process.argv[2]!;
 const store = await openStore({ folder }, { now: () => new Date('2026-11-25T18:00:00.000Z') });
 const book = testBook(2);
-await store.append(TEST_JOB, book.entries.slice(0, 60), book.heads);
+const entries = book.entries.slice(0, 60);
+const kept = new Set<string>(entries.map(({ hash }) => hash));
+await store.append(
+  TEST_JOB,
+  entries,
+  book.heads.filter(({ hash }) => kept.has(hash)),
+);
 for (const [hash, bytes] of book.attachments)
   await store.attachments.put(
     TEST_JOB,

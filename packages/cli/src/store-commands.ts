@@ -1,16 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
-import { makeHandover } from '@clampwright/server';
-import {
-  checkBook,
-  FolderTaken,
-  fileSource,
-  openStore,
-  restoreBackup,
-  type Store,
-  type Where,
-  writeBackup,
-  writeFileWhole,
-} from '@clampwright/store';
+import { auditBook, makeHandover } from '@clampwright/server';
+import { FolderTaken, fileSource, openStore, restoreBackup, type Store, type Where, writeBackup, writeFileWhole } from '@clampwright/store';
 import { says } from '@clampwright/words';
 import { EXIT } from './plan-command.ts';
 import { type DataOption, whereOf, whereText } from './where-data-lies.ts';
@@ -61,7 +51,7 @@ export const auditCommand = (options: DataOption): Promise<number> =>
   reading(whereOf(options), async (store) => {
     let faults = 0;
     for (const { job } of await store.books()) {
-      const { size, fault } = await checkBook(store, job);
+      const { size, fault } = await auditBook(store, job);
       if (fault !== undefined) faults += 1;
       process.stdout.write(`${job}: ${size} entries, ${fault ?? 'whole'}\n`);
     }

@@ -1,5 +1,5 @@
 /** A plan over HTTP, read only; and the books of a yard. */
 export { createApp } from './create-app.ts';
-export { makeHandover } from './log/make-handover.ts';
+export { auditBook, makeHandover } from './log/make-handover.ts';
 export { BookDamaged, NeedsTls, type ServingBooks, serveBooks } from './log/serve-books.ts';
 export { type ServeOptions, type Serving, serve } from './serve.ts';

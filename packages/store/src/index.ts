@@ -4,7 +4,7 @@
  */
 
 export { writeBackup } from './backup.ts';
-export { type BookCheck, checkBook, checkEnd } from './check-book.ts';
+export { type BookCheck, checkBook, checkEnd, type KnownKeys } from './check-book.ts';
 export { FolderTaken, type Where } from './connect.ts';
 export { fileSource } from './file-source.ts';
 export { handoverSource, KeyMissing } from './handover-source.ts';

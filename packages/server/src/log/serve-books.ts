@@ -73,9 +73,11 @@ export async function serveBooks({ where, port, host = '127.0.0.1', tls, log = (
         context.stopping.abort();
         context.live.close();
         const closed = new Promise<void>((resolve) => server.close(() => resolve()));
-        server.closeIdleConnections();
+        // connections fall idle one by one as their last answer ends
+        const idle = setInterval(() => server.closeIdleConnections(), 50);
         const late = setTimeout(() => server.closeAllConnections(), GRACE_MS);
         await closed;
+        clearInterval(idle);
         clearTimeout(late);
         await store.close();
         log({ time: new Date().toISOString(), level: 'info', event: 'stopped' });

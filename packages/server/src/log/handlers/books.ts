@@ -126,16 +126,16 @@ async function* sizes(
       if (latest > sent) {
         sent = latest;
         yield text.encode(`event: size\ndata: ${JSON.stringify({ job, size: sent })}\n\n`);
-      } else yield text.encode(': still here\n\n');
-      if (latest > sent) continue;
-      await new Promise<void>((resolve) => {
-        const timer = setTimeout(resolve, HEARTBEAT_MS);
+        continue;
+      }
+      const slept = await new Promise<boolean>((resolve) => {
+        const timer = setTimeout(() => resolve(true), HEARTBEAT_MS);
         wake = () => {
           clearTimeout(timer);
-          resolve();
+          resolve(false);
         };
-        if (signal.aborted) wake();
       });
+      if (slept) yield text.encode(': still here\n\n');
     }
   } finally {
     signal.removeEventListener('abort', onAbort);
