@@ -33,5 +33,8 @@ export const supplyNoticeGroup = {
   'valve-direction-missing': hold<{ tag: string }>(),
   'valve-thermal-binding': stop<{ tag: string }>(),
   'valve-needs-more': stop<{ tag: string; needed: Measure; limit: Measure }>(),
+  'valve-may-need-more': attention<{ tag: string; needed: Measure; limit: Measure }>(),
+  'valve-stem-yields': stop<{ tag: string; found: Measure; allowed: Measure }>(),
+  'valve-long-unmoved': attention<{ tag: string }>(),
   'valve-by-hand': attention<{ tag: string; limit: Measure }>(),
 } as const;

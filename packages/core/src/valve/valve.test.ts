@@ -1,5 +1,6 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { inNewtonMetre, MPa, mm, N, Nm } from '../quantity.ts';
+import { degrees, inch, inLbfFt, inNewtonMetre, lbf, MPa, mm, N, Nm, psi } from '../quantity.ts';
 import { testTool } from '../test-job.ts';
 import { planValve, STOP_SHORT_TURNS, type ValveTask } from './plan-valve.ts';
 import { stemLeadAngle } from './stem.ts';
@@ -64,6 +65,43 @@ test('often no setting is low enough: by hand', () => {
   expect(verdictOf({ ...task, chart: loosening })).toEqual(['by hand', 'valve-by-hand']);
 });
 
+test('a setting whose scatter passes the limit is not under it', () => {
+  expect(planned({ ownerLimit: Nm(77) })).toMatchObject({ verdict: 'with the tool', setting: { torque: Nm(60) } });
+});
+
+test('the first and the last two turns belong to the hand', () => expect(planned().toolTurns).toBe(30 - 2 * STOP_SHORT_TURNS));
+
+test('worst factors, a weak stem and years of rest are said; a stem that would yield stops', () => {
+  const worst = { valveFactor: 0.6, stemFriction: 0.2 };
+  expect(verdictOf({ ...task, worst })).toEqual(['with the tool', 'valve-may-need-more']);
+  expect(verdictOf({ ...task, stem: { root: mm(22), yield: MPa(205) } })).toEqual(['with the tool']);
+  expect(verdictOf({ ...task, stem: { root: mm(13), yield: MPa(205) } })).toEqual(['stop', 'valve-stem-yields']);
+  expect(verdictOf({ ...task, longUnmoved: true })).toEqual(['with the tool', 'valve-long-unmoved']);
+});
+
+/** reference/practice §5, inch: 35 lbf·ft at stem friction 0.15, 43.7 at 0.20, 46.5 with valve factor 0.5. */
+test('worked example in inches', () => {
+  const load = { seat: inch(6), stem: inch(1.25), differential: psi(200), line: psi(200), packing: lbf(1500) };
+  const thread = { outside: inch(1.25), pitch: inch(0.2), starts: 1, halfAngle: degrees(14.5) };
+  const footPounds = (valveFactor: number, stemFriction: number) =>
+    inLbfFt(planned({ load: { ...load, valveFactor }, thread, stemFriction }).torque);
+  expect(footPounds(0.3, 0.15)).toBeCloseTo(35, 0);
+  expect(footPounds(0.3, 0.2)).toBeCloseTo(43.7, 1);
+  expect(footPounds(0.5, 0.15)).toBeCloseTo(46.5, 1);
+});
+
+test('no valve is ever given a torque that may pass its owner’s limit', () => {
+  fc.assert(
+    fc.property(fc.array(fc.integer({ min: 5, max: 500 }), { maxLength: 20 }), fc.integer({ min: 55, max: 400 }), (torques, limit) => {
+      const chart = { ...task.chart, settings: torques.map((value, i) => ({ labels: ['1', String(i + 1)], torque: Nm(value) })) };
+      const { setting, verdict } = planned({ chart, ownerLimit: Nm(limit) });
+      if (setting) expect(setting.torque * (1 + chart.repeatability)).toBeLessThanOrEqual(Nm(limit));
+      expect(verdict === 'with the tool').toBe(setting !== undefined);
+    }),
+    { seed: 20_261_202, numRuns: 200 },
+  );
+});
+
 test('opening takes less than closing: the line pushes the stem out', () => {
   expect(planned({ way: 'opening' }).torque).toBeLessThan(planned().torque);
 });
@@ -78,4 +116,6 @@ test('dimensions that are none are refused', () => {
     { ...task.load, valveFactor: Number.NaN },
   ])
     expect(planValve({ ...task, load }).ok).toBe(false);
+  expect(planValve({ ...task, ownerLimit: Nm(-1) }).ok).toBe(false);
+  expect(planValve({ ...task, wheel: mm(0) }).ok).toBe(false);
 });

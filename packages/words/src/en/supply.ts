@@ -103,5 +103,17 @@ export const supplyTexts = {
     says: 'Valve {tag} needs {needed}; the owner allows {limit}.',
     remedy: 'Ask operations to take the pressure off, or free packing and stem.',
   },
+  'valve-may-need-more': {
+    says: 'Valve {tag} may need {needed}; the owner allows {limit}.',
+    remedy: 'If it does not move at the limit, stop and report. The setting is not raised.',
+  },
+  'valve-stem-yields': {
+    says: 'Valve {tag}: at the owner’s limit its stem stands at {found}; it yields at {allowed}.',
+    remedy: 'Ask the owner for a limit that the stem stands.',
+  },
+  'valve-long-unmoved': {
+    says: 'Valve {tag} has not been moved for years.',
+    remedy: 'Exercise it gently, a few turns to and fro, by hand or at the lowest setting.',
+  },
   'valve-by-hand': { says: 'Valve {tag}: no setting lies below {limit}.', remedy: 'Turn it by hand.' },
 } satisfies NoticeTexts<'supply'>;
