@@ -7,7 +7,7 @@ import {
   type RoundPlan,
   type SubgroupPlan,
 } from '@clampwright/core';
-import { endText, remedy, say, says, settingLine, stepText, type UnitSystem, verdictText, whereabouts } from '@clampwright/words';
+import { endText, label, remedy, say, says, settingLine, stepText, type UnitSystem, verdictText, whereabouts } from '@clampwright/words';
 import { textTable } from './text-table.ts';
 
 /** The plan as people like to read it in a terminal: what to fix first, then every joint with its last setting. */
@@ -29,6 +29,7 @@ export function planText(plan: Plan, faults: readonly Notice[]): string {
   );
   const rounds = plan.joints.flatMap((joint) => (joint.interaction ? [roundsLine(joint.tag, joint.interaction)] : []));
   if (rounds.length > 0) parts.push(`Rounds where bolts act on each other\n${rounds.join('\n')}`);
+  parts.push(dayText(plan));
   const first = fixFirst(plan, units);
   if (first !== '') parts.push(`Fix first\n${first}`);
   return `${parts.join('\n\n')}\n`;
@@ -62,6 +63,16 @@ function subgroupCells(subgroup: SubgroupPlan, units: UnitSystem): string[] {
     torque === undefined ? '' : say({ dimension: 'torque', value: torque }, units),
     last.setting?.tool ?? '',
   ];
+}
+
+/** Time, energy, batteries and crews of what may be tightened. */
+function dayText({ sums: { minutes, energy, supply, crews } }: Plan): string {
+  const hours = (of: number) => (of / 60).toFixed(1);
+  const lines = [label('sums.effort', { hours: hours(minutes), energy: (energy / 1000).toFixed(0) })];
+  if (supply) lines.push(label('sums.supply', { charges: supply.charges, batteries: supply.batteries, chargers: supply.chargers }));
+  if (crews.length > 1)
+    for (const { crew, joints, minutes: own } of crews) lines.push(label('sums.crew', { crew, joints: few(joints), hours: hours(own) }));
+  return `${label('sums.title')}\n${lines.map((line) => `  ${line}`).join('\n')}`;
 }
 
 function roundsLine(tag: string, { rounds, custom, mode }: InteractionPlan): string {

@@ -27,8 +27,9 @@ export interface AssembledJoint {
   readonly system: AssemblySystem;
   readonly slopedFaces: 0 | 1 | 2;
   readonly gasket: boolean;
-  readonly slipResistant: boolean;
-  readonly packs: boolean;
+  /** where the specification says; asked in any preloaded structural joint as long as nobody does */
+  readonly slipResistant?: boolean;
+  readonly packs?: boolean;
 }
 
 /** One check with where it comes from. */
@@ -51,7 +52,14 @@ const isEn = (rule: RuleSetId) => rule.startsWith('en1090') || rule.startsWith('
  * const joint = { rule: 'en1090-torque', system: 'HV', slopedFaces: 0, gasket: false, slipResistant: false, packs: false };
  * expect(assemblyChecks(joint).map(({ check }) => check)).toContain('washer chamfer outward');
  */
-export function assemblyChecks({ rule, system, slopedFaces, gasket, slipResistant, packs }: AssembledJoint): RequiredCheck[] {
+export function assemblyChecks({
+  rule,
+  system,
+  slopedFaces,
+  gasket,
+  slipResistant = !gasket && system !== 'plain',
+  packs = slipResistant,
+}: AssembledJoint): RequiredCheck[] {
   const source = isEn(rule) ? en('8.2 and 8.5') : rule.startsWith('rcsc') ? rcsc : gasket ? pcc : practice;
   const preloaded = system !== 'plain' || rule.startsWith('rcsc');
   const all: readonly (readonly [AssemblyCheck, boolean])[] = [

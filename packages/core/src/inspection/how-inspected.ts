@@ -13,7 +13,7 @@ export type InspectionMethod =
 export interface Inspection {
   readonly method: InspectionMethod;
   /** hours after the last bolt between which it is looked at */
-  readonly window?: { readonly from: number; readonly until: number };
+  readonly window?: { readonly from: number; readonly until?: number };
   /** never a torque check: these bolts were turned past yield by method, or a torque proves nothing of them */
   readonly torqueProves: boolean;
   readonly source: Source;
@@ -42,7 +42,7 @@ const METHODS = {
   'rcsc-dti': { method: 'feeler', torqueProves: false, source: rcsc },
   'flange-bolt-stress': {
     method: 'circular re-check',
-    window: { from: RECHECK_HOURS, until: Number.POSITIVE_INFINITY },
+    window: { from: RECHECK_HOURS },
     torqueProves: true,
     source: pcc,
   },

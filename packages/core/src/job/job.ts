@@ -1,5 +1,7 @@
+import type { Battery } from '../battery/battery.ts';
 import type { SettingChart, ToolKind } from '../chart/setting-chart.ts';
 import type { CivilDate } from '../date.ts';
+import type { ExecutionClass } from '../inspection/en-1090-inspection.ts';
 import type { Members } from '../members/members.ts';
 import type { Place } from '../notice/index.ts';
 import type { Millimetre, Newton, NewtonMillimetre } from '../quantity.ts';
@@ -18,6 +20,13 @@ export interface Job {
   readonly joints: readonly Joint[];
   readonly tools: readonly Tool[];
   readonly lots: readonly Lot[];
+  /** EN 1090-2: decides how many bolts are inspected */
+  readonly executionClass?: ExecutionClass;
+  /** batteries at hand, with their chargers */
+  readonly batteries?: readonly Battery[];
+  readonly charger?: { readonly watts: number; readonly taperMinutes: number };
+  readonly crews?: number;
+  readonly shiftMinutes?: number;
 }
 
 export interface Conditions {

@@ -1,5 +1,6 @@
 /** One function: job in, plan out. */
 export { compareTags } from './compare-tags.ts';
+export type { InspectionPlan } from './inspection-plan.ts';
 export type { InteractionPlan, RoundPlan, RoundSetting } from './interaction-plan.ts';
 export type {
   JointPlan,
@@ -24,3 +25,4 @@ export { smallestPitch } from './reach-notices.ts';
 export { simulatedJob } from './simulated-job.ts';
 export { UNMEASURED_VARIATION } from './step-settings.ts';
 export { swapTool } from './swap-tool.ts';
+export type { SafeStop, WorkPlan } from './work-plan.ts';

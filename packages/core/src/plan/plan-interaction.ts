@@ -3,6 +3,8 @@ import { levelOf } from '../notice/index.ts';
 import { interactionTask } from './interaction-task.ts';
 import { type JointRounds, jointRounds } from './joint-rounds.ts';
 import type { JointPlan, Plan } from './plan.ts';
+import { sumsOf } from './plan-job.ts';
+import { workOfRounds } from './work-plan.ts';
 
 /**
  * Adds to a plan how the bolts of each joint act on each other, where its members are known: a stage of its own, since it takes
@@ -25,8 +27,7 @@ export function planInteraction(job: Job, plan: Plan, progress: (done: number, o
     }),
   );
   const joints = plan.joints.map((joint) => withInteraction(joint, told.get(joint.tag)));
-  const count = (verdict: JointPlan['verdict']) => joints.filter((joint) => joint.verdict === verdict).length;
-  return { ...plan, joints, sums: { ...plan.sums, ready: count('ready'), attention: count('attention'), stop: count('stop') } };
+  return { ...plan, joints, sums: sumsOf(job, joints) };
 }
 
 /** Joints of one kind answer alike: what decides how the bolts act on each other, and the rounds. */
@@ -42,6 +43,7 @@ function withInteraction(joint: JointPlan, told: JointRounds | undefined): Joint
     verdict: stops ? 'stop' : attention,
     reasons: [...joint.reasons, ...told.notices],
     ...(told.interaction ? { interaction: told.interaction } : {}),
+    ...(told.interaction && joint.work ? { work: workOfRounds(joint.work, told.interaction) } : {}),
   };
 }
 

@@ -2,6 +2,7 @@ import type { Job } from '../job/job.ts';
 import { type Notice, notice } from '../notice/index.ts';
 import { compareTags } from './compare-tags.ts';
 import { contextOf } from './context.ts';
+import { effort } from './effort.ts';
 import { merge } from './kit.ts';
 import type { JointPlan, KitItem, Plan, Sums } from './plan.ts';
 import { planJoint } from './plan-joint.ts';
@@ -38,7 +39,7 @@ export function planJob(job: Job): Plan {
       notices,
     })),
     reasons: peopleNotices(job),
-    sums: sumsOf(joints),
+    sums: sumsOf(job, joints),
   };
 }
 
@@ -50,7 +51,8 @@ function peopleNotices({ people, workDate }: Job): Notice[] {
   );
 }
 
-function sumsOf(joints: readonly JointPlan[]): Sums {
+/** Sums of a job; made again when rounds change what joints take. */
+export function sumsOf(job: Job, joints: readonly JointPlan[]): Sums {
   const count = (verdict: JointPlan['verdict']) => joints.filter((joint) => joint.verdict === verdict).length;
   const kit: KitItem[] = merge(
     joints.flatMap((joint) => joint.kit),
@@ -63,5 +65,6 @@ function sumsOf(joints: readonly JointPlan[]): Sums {
     attention: count('attention'),
     stop: count('stop'),
     kit,
+    ...effort(job, joints),
   };
 }

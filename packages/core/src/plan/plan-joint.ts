@@ -1,9 +1,11 @@
+import { assemblyChecks, type RequiredCheck } from '../assembly/checks.ts';
 import { boltCountOf, type Joint } from '../job/job.ts';
 import { levelOf, type Notice, notice } from '../notice/index.ts';
 import type { Level } from '../notice/level.ts';
 import type { CautionCode } from '../rules/caution.ts';
-import { findRuleSet } from '../rules/index.ts';
+import { findRuleSet, type RuleSetId } from '../rules/index.ts';
 import type { Context, ReadyTool } from './context.ts';
+import { inspectionPlan } from './inspection-plan.ts';
 import { kitOf } from './kit.ts';
 import { permitNotices } from './permit-notices.ts';
 import type { JointPlan, Permits, Verdict } from './plan.ts';
@@ -12,6 +14,7 @@ import { positionNotices } from './positions.ts';
 import { reachNotices } from './reach-notices.ts';
 import { sequenceOf } from './sequence-of.ts';
 import { unique } from './step-settings.ts';
+import { workPlan } from './work-plan.ts';
 
 /** Shown first: what stops, what holds, what must be read. */
 const RANK: Readonly<Record<Level, number>> = { stop: 0, fault: 0, hold: 1, attention: 2 };
@@ -34,6 +37,7 @@ export function planJoint(context: Context, joint: Joint): JointPlan {
   const said = joint.tools.length === 0 ? notices : notices.filter(({ code }) => code !== 'no-tool');
   const reasons = unique(said).sort((a, b) => RANK[levelOf(a.code)] - RANK[levelOf(b.code)]);
   const subgroups = planned.map(({ plan }) => plan);
+  const work = workPlan(context, subgroups);
   return {
     tag: joint.tag,
     title: joint.title,
@@ -46,6 +50,9 @@ export function planJoint(context: Context, joint: Joint): JointPlan {
     boltCount: boltCountOf(joint.layout),
     subgroups,
     sequence,
+    ...(work ? { work } : {}),
+    checks: rule.ok ? checksOf(joint, rule.value.id) : [],
+    ...(rule.ok ? { inspection: inspectionPlan(rule.value.id, boltCountOf(joint.layout), context.job.executionClass) } : {}),
     permits: permitsOf(context, joint),
     kit: kitOf(subgroups, joint.pressure),
     cautions: cautionsOf(
@@ -57,6 +64,16 @@ export function planJoint(context: Context, joint: Joint): JointPlan {
     ...(joint.datum ? { datum: joint.datum } : {}),
     ...(joint.access.reactionPoint === undefined ? {} : { reactionPoint: joint.access.reactionPoint }),
   };
+}
+
+function checksOf(joint: Joint, rule: RuleSetId): RequiredCheck[] {
+  const [first] = joint.subgroups;
+  return assemblyChecks({
+    rule,
+    system: first?.system ?? 'plain',
+    slopedFaces: Math.max(0, ...joint.subgroups.map(({ slopedFaces }) => slopedFaces)) as 0 | 1 | 2,
+    gasket: joint.flange !== undefined || rule === 'flange-bolt-stress',
+  });
 }
 
 /** Anything that stops or waits stops the joint; a paper that is missing is as good a reason as a bolt that would break. */

@@ -1,5 +1,8 @@
+import type { RequiredCheck } from '../assembly/checks.ts';
+import type { SupplyPlan } from '../battery/supply.ts';
 import type { ChosenSetting } from '../chart/choose-setting.ts';
 import type { CivilDate } from '../date.ts';
+import type { CrewDay } from '../duration/joint-time.ts';
 import type { Datum, Layout } from '../job/job.ts';
 import type { Notice } from '../notice/index.ts';
 import type { Millimetre, Newton, NewtonMillimetre } from '../quantity.ts';
@@ -10,7 +13,9 @@ import type { TighteningList } from '../sequence/ring.ts';
 import type { Cited, Source } from '../source.ts';
 import type { Resilience } from '../stiffness/bolt-resilience.ts';
 import type { ExpectedRotation } from '../stiffness/expected-rotation.ts';
+import type { InspectionPlan } from './inspection-plan.ts';
 import type { InteractionPlan } from './interaction-plan.ts';
+import type { WorkPlan } from './work-plan.ts';
 
 export type Verdict = 'ready' | 'attention' | 'stop';
 
@@ -42,6 +47,12 @@ export interface Sums {
   readonly attention: number;
   readonly stop: number;
   readonly kit: readonly KitItem[];
+  /** of the joints that do not stop */
+  readonly minutes: number;
+  readonly energy: number;
+  /** batteries, charges and chargers of the day, where batteries are known */
+  readonly supply?: SupplyPlan;
+  readonly crews: readonly CrewDay[];
 }
 
 export interface ToolState {
@@ -70,6 +81,12 @@ export interface JointPlan {
   readonly sequence: SequencePlan;
   /** how bolts act on each other, and the rounds it takes; where the members are known */
   readonly interaction?: InteractionPlan;
+  /** what it takes; where every step has its setting */
+  readonly work?: WorkPlan;
+  /** looked at before the first bolt, in the order a crew comes to it */
+  readonly checks: readonly RequiredCheck[];
+  /** looked at afterwards */
+  readonly inspection?: InspectionPlan;
   readonly permits: Permits;
   readonly kit: readonly KitItem[];
   readonly cautions: readonly CautionCode[];

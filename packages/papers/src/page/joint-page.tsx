@@ -1,5 +1,6 @@
 import type { JointPlan, Plan } from '@clampwright/core';
 import { cautionText, label } from '@clampwright/words';
+import { Around } from './around.tsx';
 import { fastenerText, handlingText } from './bolt-line.ts';
 import { Interaction } from './interaction.tsx';
 import { KitList } from './kit-list.tsx';
@@ -70,6 +71,7 @@ export function JointPage({ plan, joint, links }: { readonly plan: Plan; readonl
         <Sequence joint={joint} />
         {joint.interaction && <Interaction joint={joint} interaction={joint.interaction} units={units} />}
         <PermitsView joint={joint} />
+        <Around joint={joint} />
         <section>
           <h2>{label('joint.cautions')}</h2>
           <ul className="cautions">

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { date, insidePath, quantity, word, zone } from './yaml-values.ts';
+import { between, date, insidePath, quantity, word, zone } from './yaml-values.ts';
 
 /** One lot. Lots and tools are checked one by one, so that a faulty one does not keep the others out. */
 export const lotSchema = z.strictObject({
@@ -33,6 +33,9 @@ export const jobSchema = z.strictObject({
   joints: insidePath.default('joints.csv'),
   tools: insidePath.default('tools.yaml'),
   members: insidePath.default('members.yaml'),
+  'execution-class': z.enum(['EXC1', 'EXC2', 'EXC3', 'EXC4']).optional(),
+  crews: between(1, 99, true).default(1),
+  'shift-hours': between(1, 24).default(8),
   people: z.array(person).default([]),
   lots: z.array(z.unknown()).default([]),
 });
@@ -61,5 +64,20 @@ export const toolSchema = z.strictObject({
   sockets: z.array(socket).default([]),
 });
 
-/** tools.yaml: a list of tools. */
-export const toolsSchema = z.strictObject({ tools: z.array(z.unknown()).default([]) });
+/** One battery as its label and gauge say. */
+export const batterySchema = z.strictObject({
+  serial: word,
+  volts: between(1, 120),
+  'ampere-hours': between(0.1, 60),
+  health: quantity('share').default(1),
+  temperature: between(-60, 100).default(20),
+  lit: between(0, 4, true).default(4),
+  'never-charged': z.boolean().default(false),
+});
+
+/** tools.yaml: a list of tools; batteries and their charger. */
+export const toolsSchema = z.strictObject({
+  tools: z.array(z.unknown()).default([]),
+  batteries: z.array(z.unknown()).default([]),
+  charger: z.strictObject({ watts: between(1, 5000), 'taper-minutes': between(0, 240).default(15) }).optional(),
+});

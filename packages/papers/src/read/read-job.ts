@@ -30,7 +30,7 @@ export function readJob(open: OpenFile): ReadJob {
   const joints = list.ok ? readJoints(list.value, value.joints, value.units, value['rule-set']) : { joints: [], notices: list.notices };
   notices.push(...joints.notices);
   const withMembers = addMembers(open, value.members, joints.joints, notices);
-  const tools = readTools(open, value.tools, notices);
+  const { tools, batteries, charger } = readTools(open, value.tools, notices);
   const job: Job = {
     title: value.title,
     site: value.site,
@@ -52,6 +52,10 @@ export function readJob(open: OpenFile): ReadJob {
     joints: withMembers,
     tools,
     lots,
+    batteries,
+    crews: value.crews,
+    shiftMinutes: 60 * value['shift-hours'],
+    ...stated<Pick<Job, 'executionClass' | 'charger'>>({ executionClass: value['execution-class'], charger }),
   };
   return { job, notices };
 }

@@ -1,23 +1,49 @@
-import { type Notice, notice, type SettingChart, type Tool } from '@clampwright/core';
+import { type Battery, batteryNotices, type Job, type Notice, notice, type Outcome, type SettingChart, type Tool } from '@clampwright/core';
 import type { z } from 'zod';
-import { toolSchema, toolsSchema } from './job-yaml.ts';
+import { batterySchema, toolSchema, toolsSchema } from './job-yaml.ts';
 import { load, type OpenFile } from './open-file.ts';
 import { readChart } from './read-chart.ts';
 import { stated } from './stated.ts';
-import { checkValue, readYaml } from './yaml-file.ts';
+import { checkValue, readYaml, type YamlValue } from './yaml-file.ts';
 
 type ToolEntry = z.output<typeof toolSchema>;
 
-/** The tools of tools.yaml with their charts, one by one. A tool whose chart cannot be had stays in the list, without a setting. */
-export function readTools(open: OpenFile, file: string, notices: Notice[]): Tool[] {
+/** What tools.yaml says. */
+export interface ReadTools {
+  readonly tools: readonly Tool[];
+  readonly batteries: readonly Battery[];
+  readonly charger?: NonNullable<Job['charger']>;
+}
+
+/** The tools of tools.yaml with their charts, one by one, and the batteries. A tool whose chart cannot be had stays in the list, without a setting. */
+export function readTools(open: OpenFile, file: string, notices: Notice[]): ReadTools {
   const bytes = load(open, file);
   const read = bytes.ok ? readYaml(bytes.value, file, toolsSchema) : bytes;
   if (!read.ok) {
     notices.push(...read.notices);
-    return [];
+    return { tools: [], batteries: [] };
   }
   const { value, at } = read.value;
   notices.push(...read.value.notices);
+  const { charger } = value;
+  return {
+    tools: eachTool(open, read.value, notices),
+    batteries: value.batteries.flatMap((given, index) => batteryOf(checkValue(batterySchema, given, at, ['batteries', index]), notices)),
+    ...(charger ? { charger: { watts: charger.watts, taperMinutes: charger['taper-minutes'] } } : {}),
+  };
+}
+
+function batteryOf(entry: Outcome<z.output<typeof batterySchema>>, notices: Notice[]): Battery[] {
+  if (!entry.ok) {
+    notices.push(...entry.notices);
+    return [];
+  }
+  const { 'ampere-hours': ampereHours, 'never-charged': neverCharged, lit, ...rest } = entry.value;
+  notices.push(...batteryNotices({ ...rest, lit, neverCharged, charging: false }));
+  return [{ ...rest, ampereHours, lit: lit as Battery['lit'], neverCharged }];
+}
+
+function eachTool(open: OpenFile, { value, at }: YamlValue<z.output<typeof toolsSchema>>, notices: Notice[]): Tool[] {
   const seen = new Set<string>();
   return value.tools.flatMap((given, index): Tool[] => {
     const here = ['tools', index];

@@ -15,6 +15,15 @@ export const quantity = <D extends Dimension>(dimension: D) =>
     return z.NEVER;
   });
 
+/** A plain number between two bounds, decimal point; whole where `whole` says so. */
+export const between = (low: number, high: number, whole = false) =>
+  z.string().transform((given, context): number => {
+    const value = given.trim() === '' ? Number.NaN : Number(given);
+    if (value >= low && value <= high && (!whole || Number.isInteger(value))) return value;
+    context.addIssue({ code: 'custom', message: `a ${whole ? 'whole ' : ''}number from ${low} to ${high}` });
+    return z.NEVER;
+  });
+
 export const date = z.string().transform((given, context): CivilDate => {
   const read = civilDate(given);
   if (read) return read;

@@ -11,6 +11,7 @@ export type CardBlock =
   | { readonly kind: 'rounds'; readonly interaction: InteractionPlan }
   | { readonly kind: 'drawing'; readonly height: number; readonly overleaf: boolean }
   | { readonly kind: 'ticks'; readonly lines: readonly (readonly Cell[])[]; readonly perLine: PerLine }
+  | { readonly kind: 'checks' }
   | { readonly kind: 'cautions' }
   | { readonly kind: 'record' };
 

@@ -55,6 +55,18 @@ const SHOW: Show = {
       </>
     );
   },
+  checks: (_, joint) => (
+    <div>
+      <h2>{label('checks.title')}</h2>
+      <ul className="checks">
+        {joint.checks.map(({ check }) => (
+          <li key={check}>
+            <span className="check-box" /> {label(`checks.${check}`)}
+          </li>
+        ))}
+      </ul>
+    </div>
+  ),
   cautions: (_, joint) => (
     <div>
       <h2>{label('card.cautions')}</h2>

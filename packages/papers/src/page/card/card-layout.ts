@@ -31,8 +31,8 @@ export function layCard(joint: JointPlan, units: UnitSystem): CardBlock[][] {
   const ways = ([5, 10] as const)
     .filter((perLine) => perLine === 10 || boxedSteps(joint).length <= 4)
     .flatMap((perLine) => [
-      [...start, drawing(joint, true), ...ticks(joint, perLine, true), cautions(joint), record(joint)],
-      [...start, cautions(joint), drawing(joint, false), ...ticks(joint, perLine, false), record(joint)],
+      [...start, drawing(joint, true), ...ticks(joint, perLine, true), checks(joint), cautions(joint), record(joint)],
+      [...start, checks(joint), cautions(joint), drawing(joint, false), ...ticks(joint, perLine, false), record(joint)],
     ]);
   return ways.map((pieces) => pack(pieces, room - title, room)).reduce((best, one) => (one.length < best.length ? one : best));
 }
@@ -97,6 +97,12 @@ function ticks(joint: JointPlan, perLine: PerLine, newSide: boolean): CardPiece[
     ...(newSide && at === 0 ? { newSide } : {}),
   }));
 }
+
+const checks = (joint: JointPlan): CardPiece => ({
+  block: { kind: 'checks' },
+  height: 5 + 4.4 * Math.ceil(joint.checks.length / 2),
+  opening: GAP,
+});
 
 const cautions = (joint: JointPlan): CardPiece => ({
   block: { kind: 'cautions' },

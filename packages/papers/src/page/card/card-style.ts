@@ -37,6 +37,9 @@ main{display:block}
 .rounds{font-size:9pt;line-height:1.25}.rounds ol{padding:0;margin:0;list-style-position:inside}.rounds .of-bolts{display:block;padding-left:5mm}
 .drawing{break-inside:avoid}
 .drawing svg{display:block;font-family:var(--letters)}
+.checks{columns:2;column-gap:5mm;font-size:8.5pt;line-height:1.3;list-style:none;padding:0;margin:0}
+.checks li{break-inside:avoid}
+.check-box{display:inline-block;width:2.6mm;height:2.6mm;border:.25mm solid #000;vertical-align:-.3mm}
 .cautions{columns:2;column-gap:5mm;font-size:8.5pt;line-height:1.2}
 .cautions li{break-inside:avoid;padding-left:3mm;text-indent:-3mm;margin-bottom:.8mm}
 .cautions li::before{content:'■ ';font-size:6pt;vertical-align:.3mm}
