@@ -9,3 +9,12 @@ export {
   type RequiredCheck,
 } from './checks.ts';
 export { type GapReading, type GapVerdict, judgeGaps } from './gap-readings.ts';
+export {
+  type FitUp,
+  fitUpNotices,
+  type GasketRecord,
+  gasketNotices,
+  type MeasuredBolt,
+  slipSurfaceNotices,
+  threadNotices,
+} from './measured-checks.ts';

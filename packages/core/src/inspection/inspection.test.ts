@@ -3,6 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { RULE_SETS, type RuleSetId } from '../rules/index.ts';
 import { drawSample } from './draw-sample.ts';
 import { howInspected } from './how-inspected.ts';
+import { inspectionRecord } from './inspection-record.ts';
+import { beforePressure, inspectionTime } from './inspection-time.ts';
 import { afterReject, beginSequential, nextSequential, type SequentialLines, type SequentialState } from './sequential.ts';
 
 const RUNS = { seed: 20261127, numRuns: 300 };
@@ -120,4 +122,77 @@ test('never a torque check on bolts that were turned past yield by method, or wh
   }
   expect(howInspected('en1090-torque').window).toEqual({ from: 12, until: 72 });
   expect(howInspected('flange-bolt-stress').window!.from).toBe(4);
+});
+
+describe('when', () => {
+  const torque = howInspected('en1090-torque');
+  const finished = Date.parse('2026-03-28T20:00:00+01:00');
+  const state = (at: string) => {
+    const found = inspectionTime(torque, finished, Date.parse(at));
+    return found.ok ? [found.value.state, ...found.value.notices.map(({ code }) => code)] : [];
+  };
+  /** EN 1090-2:2018 12.5.2.4: 12 h to 72 h. The clocks go forward in the night between: the hours are hours, not what clocks show. */
+  test('twelve to seventy-two hours, through the change of the clock and from another zone', () => {
+    expect(state('2026-03-29T08:59:00+02:00')).toEqual(['too early', 'inspection-too-early']);
+    expect(state('2026-03-29T09:00:00+02:00')).toEqual(['now']);
+    expect(state('2026-03-29T07:00:00Z')).toEqual(['now']);
+    expect(state('2026-03-31T21:00:00+02:00')).toEqual(['now']);
+    expect(state('2026-03-31T21:01:00+02:00')).toEqual(['too late', 'inspection-too-late']);
+  });
+  test('marks may be looked at at once; a time that is none is refused', () => {
+    const marks = inspectionTime(howInspected('en1090-combined'), finished, finished);
+    expect(marks.ok && marks.value.state).toBe('now');
+    expect(inspectionTime(torque, Number.NaN, finished).ok).toBe(false);
+  });
+  /** Gasketed flanges are tried again after four hours at least, before pressure. ASME PCC-1:2013 section 11 (from memory). */
+  test('no pressure before the re-check of a gasketed flange', () => {
+    const flange = howInspected('flange-bolt-stress');
+    const codes = (rechecked?: number) =>
+      beforePressure({ joint: 'F1', finished: 0, ...(rechecked === undefined ? {} : { rechecked }) }, flange).map(({ code }) => code);
+    expect(codes()).toEqual(['recheck-open']);
+    expect(codes(3.9 * 3_600_000)).toEqual(['recheck-too-early']);
+    expect(codes(4 * 3_600_000)).toEqual([]);
+  });
+});
+
+describe('the record of an inspection', () => {
+  const sample = drawSample(
+    [
+      { tag: 'A', bolts: 40 },
+      { tag: 'B', bolts: 24 },
+    ],
+    7,
+    7,
+  );
+  if (!sample.ok) throw new Error('refused');
+  const drawn = sample.value;
+  const all = drawn.joints.flatMap(({ tag, bolts }) => bolts.map((bolt) => ({ joint: tag, bolt, conforms: true })));
+  const record = (change: Partial<Parameters<typeof inspectionRecord>[0]> = {}) =>
+    inspectionRecord({
+      drawn,
+      population: 64,
+      inspection: howInspected('en1090-torque'),
+      looked: all,
+      wrench: 'SK-I02',
+      tightenedWith: ['SK-H040'],
+      ...change,
+    });
+  const refusals = (change: Partial<Parameters<typeof inspectionRecord>[0]>) => {
+    const found = record(change);
+    return found.ok ? [] : found.notices.map(({ code }) => code);
+  };
+  test('accepts when all conform, rejects by one that does not, is not finished while one is open', () => {
+    expect(record()).toMatchObject({ value: { verdict: 'accepted', sample: 7, seed: 7, conforming: 7, nonconforming: [], open: [] } });
+    const bad = all.map((one, at) => (at === 3 ? { ...one, conforms: false } : one));
+    expect(record({ looked: bad })).toMatchObject({ value: { verdict: 'rejected', conforming: 6 } });
+    const open = record({ looked: all.slice(1) });
+    expect(open).toMatchObject({ value: { verdict: 'not finished', open: [{ joint: all[0]!.joint, bolt: all[0]!.bolt }] } });
+  });
+  test('a bolt twice, a bolt that was not drawn, and a wrench that tightened are refused together', () => {
+    const looked = [...all, all[0]!, { joint: 'C', bolt: 1, conforms: true }];
+    expect(refusals({ looked, wrench: 'SK-H040' })).toEqual(['inspected-not-drawn', 'inspected-twice', 'inspected-with-own-tool']);
+  });
+  test('bolts turned past yield by method are never tried with a torque wrench', () => {
+    expect(refusals({ inspection: howInspected('en1090-combined') })).toEqual(['torque-proves-nothing']);
+  });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { findThread } from '../fasteners/find-thread.ts';
 import type { Thread } from '../fasteners/thread.ts';
-import { inNewtonMetre, kN, MPa, Nm } from '../quantity.ts';
+import { degrees, inNewtonMetre, kN, MPa, Nm } from '../quantity.ts';
 import { testTool } from '../test-job.ts';
 import { shankTorqueAtYield } from '../torque/torsional-failure.ts';
 import { freshLooseningShare } from './breakaway.ts';
@@ -102,3 +102,10 @@ test.each([
 ])('%s, %s, galvanised %s, past yield %s: %s', (grade, system, galvanised, pastYield, wanted) =>
   expect(mayBeReused({ grade, system, galvanised, pastYield }).reuse).toBe(wanted),
 );
+
+/** reference/practice §1.4: a corroded thread with 8 N·m over 15 turns costs three quarters of a breakaway; §7: loosening can eat a plan. */
+test('the work of one bolt counts breakaway and running off', () => {
+  const { workEach } = planned({ rotation: degrees(60), running: { turns: 15, torque: Nm(8) } });
+  expect(workEach).toBeCloseTo((0.5 * 1600 * Math.PI) / 3 + 8 * 2 * Math.PI * 15, 6);
+  expect(planned({ rotation: degrees(60) }).workEach).toBeUndefined();
+});

@@ -5,6 +5,7 @@ import { torque } from '../notice/measure.ts';
 import { done, type Outcome, refused } from '../outcome.ts';
 import { type Newton, type NewtonMillimetre, Nmm, type Radian, rad } from '../quantity.ts';
 import type { TighteningList } from '../sequence/ring.ts';
+import { looseningWork } from './breakaway.ts';
 import { BREAKAWAY, type BreakawayRatio, type FastenerState, USABLE_TORQUE } from './conditions.ts';
 
 /** What is loosened, and with what. */
@@ -22,6 +23,8 @@ export interface LooseningTask {
   readonly staged: boolean;
   /** rotation from snug to the preload: half of it is a stage; what is left until the nut is free */
   readonly rotation?: Radian;
+  /** turns of a free nut until it is off, against its running torque: corroded threads cost as much as breaking loose */
+  readonly running?: { readonly turns: number; readonly torque: NewtonMillimetre };
   readonly pressure: boolean;
   /** isolation or line-break permit, and who gives it free */
   readonly permit?: string;
@@ -44,6 +47,8 @@ export interface LooseningPlan {
   readonly stages: readonly ReleaseStage[];
   /** rotation from breakaway until the bolt carries nothing */
   readonly untilFree?: Radian;
+  /** work to loosen one bolt at the interval’s upper end, J: what batteries are counted by; where rotation and running are known */
+  readonly workEach?: number;
   readonly notices: readonly Notice[];
 }
 
@@ -74,6 +79,9 @@ export function planLoosening(task: LooseningTask): Outcome<LooseningPlan> {
     ...(setting ? { setting } : {}),
     stages: releaseStages(firstAway(list, task.firstBolt), staged || pressure),
     ...(rotation === undefined ? {} : { untilFree: rad(rotation) }),
+    ...(rotation === undefined || task.running === undefined
+      ? {}
+      : { workEach: looseningWork(high, rotation, task.running.turns, task.running.torque) }),
     notices,
   });
 }

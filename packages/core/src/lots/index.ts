@@ -3,6 +3,7 @@
 export { type KStatistics, kStatistics } from './k-class.ts';
 export { type LotOnTheDay, lotNotices, WITHOUT_DEVICE } from './lot-on-the-day.ts';
 export { judgePreInstallation, type PreInstallation } from './pre-installation.ts';
+export { type CapacityAssembly, type CapacityTest, judgeRotationalCapacity } from './rotational-capacity-test.ts';
 export {
   leastGreatestForce,
   leastRotation,

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { type CivilDate, civilDate } from '../date.ts';
-import { degrees, kip, kN, mm, Nm } from '../quantity.ts';
+import { degrees, inch, kip, kN, lbfFt, mm, Nm } from '../quantity.ts';
 import { type LotOnTheDay, lotNotices } from './lot-on-the-day.ts';
 import { judgePreInstallation } from './pre-installation.ts';
+import { type CapacityAssembly, judgeRotationalCapacity } from './rotational-capacity-test.ts';
 import { judgeSuitability, type SuitabilityTest } from './suitability-test.ts';
 
 const day = (text: string) => civilDate(text) as CivilDate;
@@ -88,4 +89,30 @@ describe('a lot on the day', () => {
     ['tested tomorrow', { tested: day('2026-11-26') }, 'lot-test-future'],
     ['far colder', { testTemperature: 20, boltTemperature: -12 }, 'lot-test-temperature'],
   ])('%s', (_, change, code) => expect(codes(change)).toEqual([code]));
+});
+
+/** FHWA/AASHTO rotational-capacity test, 7/8 A325: T ≤ 0.25·P·D = 729 lbf·ft at 40 kip, 45 kip left after the turn; short bolts 820 lbf·ft. */
+describe('rotational capacity', () => {
+  const good: CapacityAssembly = { torque: lbfFt(560), tension: kip(40), tensionAfterTurn: kip(46), damaged: false };
+  const judged7 = (...assemblies: CapacityAssembly[]) => {
+    const found = judgeRotationalCapacity({ lot: 'B1/N1/W1', minimum: kip(39), diameter: inch(7 / 8), assemblies });
+    return found.ok ? [found.value.passed, ...found.value.notices.map(({ code }) => code)] : found.notices.map(({ code }) => code);
+  };
+  test('two sound assemblies pass, at the limits too', () => {
+    expect(judged7(good, { ...good, torque: lbfFt(729), tensionAfterTurn: kip(45) })).toEqual([true]);
+  });
+  test('one failure of any kind rejects the combination', () => {
+    expect(judged7(good, { ...good, torque: lbfFt(735) })).toEqual([false, 'lot-torque-high']);
+    expect(judged7(good, { ...good, tensionAfterTurn: kip(44) })).toEqual([false, 'lot-force-low']);
+    expect(judged7(good, { ...good, damaged: true })).toEqual([false, 'lot-damaged']);
+    expect(judged7(good, { torque: lbfFt(560), tension: kip(40), damaged: false })).toEqual([false, 'lot-force-low']);
+  });
+  test('bolts too short for the calibrator are judged by torque', () => {
+    const short = (torque: number): CapacityAssembly => ({ torque: lbfFt(torque), damaged: false });
+    expect(judged7(short(800), short(820))).toEqual([true]);
+    expect(judged7(short(800), short(830))).toEqual([false, 'lot-torque-high']);
+  });
+  test('one assembly is no test, and readings that are none are refused', () => {
+    expect(judged7({ ...good, torque: lbfFt(0) })).toEqual(['lot-test-few', 'lot-test-reading']);
+  });
 });
