@@ -4,14 +4,17 @@
  */
 
 import { aroundNotices } from './around.ts';
+import { assemblyNotices } from './assembly.ts';
 import { chartNotices } from './chart.ts';
 import { fastenerNotices } from './fastener.ts';
 import { flangeNotices } from './flange.ts';
 import { inputNotices } from './input.ts';
+import { inspectionNotices } from './inspection.ts';
 import { interactionNotices } from './interaction.ts';
 import { jointNotices } from './joint.ts';
 import type { Kind, Level } from './level.ts';
 import { recordNotices } from './record.ts';
+import { rotationalCapacityNotices } from './rotational-capacity.ts';
 import { ruleNotices } from './rule.ts';
 import { serverNotices } from './server.ts';
 import { simulationNotices } from './simulation.ts';
@@ -32,6 +35,9 @@ export const NOTICE_GROUPS = {
   simulation: simulationNotices,
   server: serverNotices,
   structural: structuralNotices,
+  'rotational-capacity': rotationalCapacityNotices,
+  assembly: assemblyNotices,
+  inspection: inspectionNotices,
   'tool-check': toolCheckNotices,
   around: aroundNotices,
   supply: supplyNoticeGroup,
@@ -48,6 +54,9 @@ export const NOTICES = {
   ...simulationNotices,
   ...serverNotices,
   ...structuralNotices,
+  ...rotationalCapacityNotices,
+  ...assemblyNotices,
+  ...inspectionNotices,
   ...toolCheckNotices,
   ...aroundNotices,
   ...supplyNoticeGroup,

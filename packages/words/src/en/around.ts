@@ -50,14 +50,6 @@ export const aroundTexts = {
     says: 'Lot {lot}: an assembly reached {found}; {wanted} is wanted.',
     remedy: 'The lot has failed: set it aside and test another.',
   },
-  'lot-torque-high': {
-    says: 'Lot {lot}, assembly {assembly}: it took {found}; {limit} is the most it may take.',
-    remedy: 'The combination of lots has failed: clean and lubricate as its maker says and test again, or return it.',
-  },
-  'lot-damaged': {
-    says: 'Lot {lot}, assembly {assembly}: stripped or broken.',
-    remedy: 'The combination of lots has failed: set it aside.',
-  },
   'lot-rotation-low': {
     says: 'Lot {lot}: an assembly turned less than it must before it gave way.',
     remedy: 'The lot has failed: set it aside and test another.',
@@ -96,68 +88,6 @@ export const aroundTexts = {
     remedy: 'Begin another plan if more is to be looked at.',
   },
   'sequential-twice': { says: 'Bolt {bolt} was looked at before.', remedy: 'Take the next bolt of the draw; a bolt counts once.' },
-  'moment-unreadable': { says: 'A time is missing or is none.', remedy: 'Enter date, time and zone.' },
-  'inspection-too-early': {
-    says: '{hours} h since the last bolt; the inspection is made from {from} h on.',
-    remedy: 'Wait: fresh joints still settle, and would pass too easily.',
-  },
-  'inspection-too-late': {
-    says: '{hours} h since the last bolt; the inspection was due within {until} h.',
-    remedy: 'Inspect all the same, say so in the record, and let the engineer judge it.',
-  },
-  'recheck-open': {
-    says: 'Joint {joint} has not been tried again since its last pass.',
-    remedy: 'Go round once more after {hours} h, before pressure.',
-  },
-  'recheck-too-early': {
-    says: 'Joint {joint} was tried again less than {hours} h after its last pass: the gasket had not settled.',
-    remedy: 'Go round again now, before pressure.',
-  },
-  'inspected-not-drawn': {
-    says: 'Bolt {bolt} of joint {joint} was not drawn.',
-    remedy: 'Inspect the drawn bolts; others may be looked at as well, in a record of their own.',
-  },
-  'inspected-twice': {
-    says: 'Bolt {bolt} of joint {joint} stands in the record twice.',
-    remedy: 'A bolt counts once. Correct the entry that is wrong.',
-  },
-  'torque-proves-nothing': {
-    says: 'These bolts are turned past yield by their method, or their torque proves nothing.',
-    remedy: 'Look at marks, feelers or splines as the method says; no torque check.',
-  },
-  'inspected-with-own-tool': {
-    says: 'Tool {tool} tightened these bolts; it cannot inspect them.',
-    remedy: 'Use the inspector’s own certified wrench.',
-  },
-  'protrusion-short': {
-    says: 'Bolt {bolt}: {found} of thread stick out of the nut; {wanted} is the least.',
-    remedy: 'Take a longer bolt.',
-  },
-  'clear-threads-few': {
-    says: 'Bolt {bolt}: {found, plural, =0 {no full thread} one {# full thread} other {# full threads}} between nut and shank; {wanted} at least.',
-    remedy: 'Take the right bolt length, or a washer more under the head.',
-  },
-  'plates-step': {
-    says: 'Plates of one layer differ by {found}; {allowed} is allowed.',
-    remedy: 'Put in a packing plate of the right thickness.',
-  },
-  'packs-wrong': {
-    says: '{count, plural, one {The packing plate is} other {# packing plates are}} not as allowed: at least 2 mm each, three at most.',
-    remedy: 'Use fewer and thicker ones.',
-  },
-  'slip-surface-other': {
-    says: 'The slip surface is specified as class {specified}; class {found} was found.',
-    remedy: 'Stop. Prepare the surface as specified, or ask the engineer what the found one carries.',
-  },
-  'gasket-other': {
-    says: 'The gasket is {found}; the specification says {wanted}.',
-    remedy: 'Get the right gasket. A torque is valid for its own gasket only.',
-  },
-  'gasket-used': { says: 'The gasket is not new.', remedy: 'Use a new one. A gasket is never used twice.' },
-  'gasket-faces': {
-    says: 'The seating faces are not found clean and sound.',
-    remedy: 'Clean and look at both; radial marks across the seat go to the engineer.',
-  },
   'gap-none': { says: 'No gap was read.', remedy: 'Read it at 4 or 8 points round the flange.' },
   'gap-points': { says: 'Pass {pass} has {points} readings.', remedy: 'Read the gap at 4 or 8 points.' },
   'gap-negative': { says: 'Pass {pass}, point {point}: a gap is not below zero.', remedy: 'Read it again.' },

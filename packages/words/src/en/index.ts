@@ -1,13 +1,16 @@
 /** Every English text, by subject. A missing one does not compile. */
 
 import { aroundTexts } from './around.ts';
+import { assemblyTexts } from './assembly.ts';
 import { chartTexts } from './chart.ts';
 import { fastenerTexts } from './fastener.ts';
 import { flangeTexts } from './flange.ts';
 import { inputTexts } from './input.ts';
+import { inspectionTexts } from './inspection.ts';
 import { interactionTexts } from './interaction.ts';
 import { jointTexts } from './joint.ts';
 import { recordTexts } from './record.ts';
+import { rotationalCapacityTexts } from './rotational-capacity.ts';
 import { ruleTexts } from './rule.ts';
 import { serverTexts } from './server.ts';
 import { simulationTexts } from './simulation.ts';
@@ -27,6 +30,9 @@ export const EN_NOTICES = {
   ...simulationTexts,
   ...serverTexts,
   ...structuralTexts,
+  ...rotationalCapacityTexts,
+  ...assemblyTexts,
+  ...inspectionTexts,
   ...toolCheckTexts,
   ...aroundTexts,
   ...supplyTexts,
