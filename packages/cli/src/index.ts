@@ -1,6 +1,7 @@
 /** The command line: thin; every verb calls one function below. */
 import { ENGINE } from '@clampwright/core';
 import { Command } from 'commander';
+import { addAroundVerbs } from './around-verbs.ts';
 import { checkCommand } from './check-command.ts';
 import { initCommand } from './init-command.ts';
 import { addLogVerbs } from './log-verbs.ts';
@@ -91,6 +92,7 @@ program
   .addHelpText('after', '\nExample:\n  clampwright show demo')
   .action((folder: string, options) => finish(showCommand(folder, options)));
 
+addAroundVerbs(program, (code) => void finish(code));
 addLogVerbs(program, finish);
 
 try {

@@ -5,4 +5,4 @@ export { type At, jointDrawing, type Paint, type Role, type Scene, type Shape, t
 // Pages and cards
 export { type CardsOptions, cardCss, cardsHtml, jointHtml, type Links, missingHtml, pageCss, planHtml } from './page/index.tsx';
 // Reading
-export { LARGEST_FILE, type OpenFile, type ReadJob, readJob } from './read/index.ts';
+export { type JudgedTest, LARGEST_FILE, type OpenFile, type ReadJob, readJob, readTests, readValves } from './read/index.ts';

@@ -4,6 +4,7 @@ import type { Measure } from './measure.ts';
 /** Loosening, lots on the day, inspection, assembly: what goes on around the turn. */
 export const aroundNotices = {
   'loosening-torque': fault(),
+  'loosening-unknown': attention<{ joint: string }>(),
   'loosening-release-missing': hold(),
   'loosening-setting-only': attention<{ setting: string }>(),
   'loosening-tool-small': stop<{ needed: Measure; largest: Measure }>(),
@@ -11,6 +12,8 @@ export const aroundNotices = {
   'loosening-socket': stop<{ needed: Measure; rating: Measure }>(),
   'loosening-bolt': attention<{ needed: Measure; limit: Measure }>(),
   'loosening-penetrant': attention(),
+  'lot-test-missing': fault<{ lot: string; file: string }>(),
+  'lot-friction-twice': fault<{ lot: string }>(),
   'lot-test-few': fault<{ lot: string; found: number; wanted: number }>(),
   'lot-test-reading': fault<{ lot: string; assembly: number }>(),
   'lot-test-size': fault<{ lot: string }>(),

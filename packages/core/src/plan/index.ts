@@ -2,6 +2,7 @@
 export { compareTags } from './compare-tags.ts';
 export type { InspectionPlan } from './inspection-plan.ts';
 export type { InteractionPlan, RoundPlan, RoundSetting } from './interaction-plan.ts';
+export { type LooseningAsked, type LooseningOfJoint, looseningOf } from './loosening-of.ts';
 export type {
   JointPlan,
   KitItem,

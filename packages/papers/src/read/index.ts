@@ -2,3 +2,5 @@
 export { LARGEST_FILE } from './decode.ts';
 export type { OpenFile } from './open-file.ts';
 export { type ReadJob, readJob } from './read-job.ts';
+export { type JudgedTest, readTests } from './read-tests.ts';
+export { readValves } from './read-valves.ts';

@@ -15,6 +15,8 @@ export const lotSchema = z.strictObject({
   failed: z.boolean().default(false),
   'tested-turning': z.enum(['nut', 'head']).optional(),
   'verified-torque': quantity('torque').optional(),
+  /** file with the measured series of this lot's suitability test */
+  'suitability-test': insidePath.optional(),
   lubricant: word.optional(),
 });
 

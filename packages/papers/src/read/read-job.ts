@@ -25,7 +25,7 @@ export function readJob(open: OpenFile): ReadJob {
   if (!head.ok) return { notices: head.notices };
   const { value } = head.value;
   const notices: Notice[] = [...head.value.notices];
-  const lots = readLots(head.value, notices);
+  const lots = readLots(open, head.value, notices);
   const list = load(open, value.joints);
   const joints = list.ok ? readJoints(list.value, value.joints, value.units, value['rule-set']) : { joints: [], notices: list.notices };
   notices.push(...joints.notices);

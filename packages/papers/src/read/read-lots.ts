@@ -1,14 +1,16 @@
-import { type Lot, type Notice, notice } from '@clampwright/core';
+import { type Lot, type Notice, notice, type Place } from '@clampwright/core';
 import type { z } from 'zod';
 import { type jobSchema, lotSchema } from './job-yaml.ts';
+import type { OpenFile } from './open-file.ts';
 import { readFriction } from './read-friction.ts';
+import { readTests } from './read-tests.ts';
 import { stated } from './stated.ts';
 import { checkValue, type YamlValue } from './yaml-file.ts';
 
 const FRICTION_KEY = { k: 'k', thread: 'thread-friction', bearing: 'bearing-friction' } as const;
 
 /** The lots of job.yaml, one by one; a faulty one is left out and said. */
-export function readLots({ value, at }: YamlValue<z.output<typeof jobSchema>>, notices: Notice[]): Lot[] {
+export function readLots(open: OpenFile, { value, at }: YamlValue<z.output<typeof jobSchema>>, notices: Notice[]): Lot[] {
   const seen = new Set<string>();
   return value.lots.flatMap((given, index): Lot[] => {
     const here = ['lots', index];
@@ -37,6 +39,9 @@ export function readLots({ value, at }: YamlValue<z.output<typeof jobSchema>>, n
       (figure) => at([...here, FRICTION_KEY[figure]]),
     );
     notices.push(...read.notices);
+    const file = lot.value['suitability-test'];
+    if (file !== undefined && read.friction) notices.push(notice('lot-friction-twice', { lot: id }, at(here)));
+    const judged = file === undefined ? {} : testOf(open, id, file, at([...here, 'suitability-test']), notices);
     return [
       {
         id,
@@ -48,7 +53,21 @@ export function readLots({ value, at }: YamlValue<z.output<typeof jobSchema>>, n
           verifiedTorque: lot.value['verified-torque'],
           lubricant: lot.value.lubricant,
         }),
+        ...judged,
       },
     ];
   });
+}
+
+/** What the lot's own suitability test says of it; a failed one blocks its joints. */
+function testOf(open: OpenFile, id: string, file: string, place: Place, notices: Notice[]): Partial<Lot> {
+  const { judged, notices: said } = readTests(open, file);
+  const test = judged.find((one) => one.kind === 'suitability' && one.of === id);
+  if (test?.kind !== 'suitability') {
+    notices.push(...(said.length > 0 ? said : [notice('lot-test-missing', { lot: id, file }, place)]));
+    return { failed: true };
+  }
+  const { kClass, failed, friction, notices: found } = test.verdict;
+  notices.push(...found.map((one) => ({ ...one, place })));
+  return { tested: true, failed, kClass, ...(friction ? { friction } : {}) };
 }

@@ -5,6 +5,10 @@ export const aroundTexts = {
     says: 'The torque it was tightened with is not above zero.',
     remedy: 'Enter it, or the preload and friction it follows from.',
   },
+  'loosening-unknown': {
+    says: 'Nothing says what {joint} was tightened with.',
+    remedy: 'Plan it first, or enter torque and tool; then loosen.',
+  },
   'loosening-release-missing': {
     says: 'A pressure joint is opened only after isolation is proven; no permit, or nobody who gave it free, is entered.',
     remedy: 'Enter the isolation or line-break permit and the name of who released it.',
@@ -32,6 +36,14 @@ export const aroundTexts = {
   'loosening-penetrant': {
     says: 'Such nuts seize or split.',
     remedy: 'Soak with penetrant, clean the threads that stick out, and have a nut splitter ready.',
+  },
+  'lot-test-missing': {
+    says: '{file} holds no suitability test of lot {lot}.',
+    remedy: 'Enter the series under suitability with this lot’s id. Until then its joints stop.',
+  },
+  'lot-friction-twice': {
+    says: 'Lot {lot} has friction entered and a suitability test; the test counts.',
+    remedy: 'Keep one of the two.',
   },
   'lot-test-few': {
     says: 'Lot {lot}: {found, plural, =0 {no assembly} one {# assembly} other {# assemblies}} tested; {wanted} are wanted.',

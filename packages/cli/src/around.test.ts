@@ -1,0 +1,92 @@
+import { spawnSync } from 'node:child_process';
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, test } from 'vitest';
+
+const ROOT = join(import.meta.dirname, '../../..');
+const demo = join(ROOT, 'demo');
+const folder = mkdtempSync(join(tmpdir(), 'clampwright-around-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+function run(...args: string[]) {
+  const { status, stdout, stderr } = spawnSync('node', [join(ROOT, 'packages/cli/dist/clampwright.mjs'), ...args], {
+    encoding: 'utf8',
+    cwd: folder,
+  });
+  return { status, stdout, stderr };
+}
+
+describe('loosen', () => {
+  test('an interval, an order, what may be used again, and the holds', () => {
+    const { status, stdout } = run('loosen', demo, '--state', 'painted', '--joint', 'PH-F1');
+    expect(status).toBe(1);
+    expect(stdout).toMatch(/PH-F1 +12 +7\/8-9 UNC A193 B7 +\d+ to \d+/);
+    expect(stdout).toContain('isolation is proven');
+    expect(stdout).toContain('ease every nut by about half');
+  });
+  test('with permit and name the hold is gone', () => {
+    const { stdout } = run('loosen', demo, '--state', 'fresh', '--joint', 'PH-F1', '--released-by', 'Maren Hollow', '--json');
+    const [joint] = JSON.parse(stdout);
+    expect(joint.notices.map(({ code }: { readonly code: string }) => code)).not.toContain('loosening-release-missing');
+    expect(joint.plan.breakaway.low).toBeLessThan(joint.plan.breakaway.high);
+  });
+  test('a joint that is not there, or a state that is none, is 2', () => {
+    expect(run('loosen', demo, '--joint', 'XX').status).toBe(2);
+    expect(run('loosen', demo, '--state', 'sticky').status).toBe(2);
+  });
+});
+
+describe('valves', () => {
+  test('stops by default, and says what is missing', () => {
+    const { status, stdout } = run('valves', demo);
+    expect(status).toBe(1);
+    expect(stdout).toMatch(/GV-12 +opening +Stop/);
+    expect(stdout).toContain('which way it opens is not entered');
+  });
+  test('a folder without valves is 2; a faulty entry is named with its line', () => {
+    cpSync(demo, join(folder, 'job'), { recursive: true });
+    const yaml = readFileSync(join(demo, 'valves.yaml'), 'utf8');
+    writeFileSync(join(folder, 'job/valves.yaml'), yaml.replace('seat: 150 mm', 'seat: wide'));
+    const faulty = run('valves', join(folder, 'job'));
+    expect(faulty.stdout).toMatch(/valves\.yaml, row \d+.*seat/);
+    expect(faulty.stdout).toContain('GV-12');
+    rmSync(join(folder, 'job/valves.yaml'));
+    expect(run('valves', join(folder, 'job')).status).toBe(2);
+  });
+});
+
+describe('draw', () => {
+  test('the same seed draws the same bolts', () => {
+    const first = run('draw', demo, '--seed', '7', '--json');
+    expect(first.status).toBe(0);
+    expect(run('draw', demo, '--seed', '7', '--json').stdout).toBe(first.stdout);
+    expect(run('draw', demo, '--seed', '8', '--json').stdout).not.toBe(first.stdout);
+  });
+  test('a size that is none is refused', () => {
+    for (const size of ['0', 'x', '100000']) expect(run('draw', demo, '--seed', '7', '--size', size).status).toBe(2);
+  });
+});
+
+describe('judge', () => {
+  test('a lot, tools and gaps; a failed tool is 1', () => {
+    const { status, stdout } = run('judge', join(demo, 'tests.yaml'));
+    expect(status).toBe(1);
+    expect(stdout).toMatch(/● lot HV24-611: K2/);
+    expect(stdout).toMatch(/■ tool SK-B117: fail/);
+    expect(stdout).toMatch(/flange PH-F1: .*go on/);
+  });
+  test('a lot of two points, a negative torque and a line that is no YAML are named', () => {
+    writeFileSync(
+      join(folder, 'own.yaml'),
+      'suitability:\n  - { lot: L, size: M24, grade: "10.9", system: HV, preload: 247 kN, clamped-thickness: 56 mm, assemblies: [{ torque: 700 N·m }, { torque: 710 N·m }] }\nshots:\n  - { tool: T, expected: 800 N·m, limit: 4 %, readings: [-3 N·m] }\n',
+    );
+    const { status, stdout } = run('judge', 'own.yaml');
+    expect(status).toBe(1);
+    expect(stdout).toContain('2 assemblies tested; 5 are wanted');
+    expect(stdout).toContain('readings');
+    writeFileSync(join(folder, 'broken.yaml'), 'shots: [\n');
+    expect(run('judge', 'broken.yaml').status).toBe(1);
+    expect(run('judge', 'nowhere.yaml').status).toBe(2);
+  });
+});

@@ -1,0 +1,58 @@
+import { existsSync, statSync } from 'node:fs';
+import { basename, dirname } from 'node:path';
+import { levelOf } from '@clampwright/core';
+import { type JudgedTest, readTests } from '@clampwright/papers';
+import { say } from '@clampwright/words';
+import { jobFolder } from './job-folder.ts';
+import { EXIT } from './plan-command.ts';
+import { faultsText } from './plan-text.ts';
+
+/** `clampwright judge FILE`: what measured series say. */
+export function judgeCommand(file: string, { json }: { readonly json?: boolean }): number {
+  if (!existsSync(file) || !statSync(file).isFile()) {
+    process.stderr.write(`There is no file ${file}.\n`);
+    return EXIT.unusable;
+  }
+  const { judged, notices } = readTests(jobFolder(dirname(file)), basename(file));
+  if (json) process.stdout.write(`${JSON.stringify({ judged, faults: notices }, null, 2)}\n`);
+  else {
+    if (notices.length > 0) process.stdout.write(`${faultsText(notices, 'metric')}\n\n`);
+    process.stdout.write(`${judged.map(judgedText).join('\n')}\n`);
+  }
+  return notices.length > 0 || judged.some(fails) ? EXIT.stops : EXIT.fine;
+}
+
+const fails = ({ verdict }: JudgedTest): boolean => verdict.notices.some(({ code }) => levelOf(code) !== 'attention');
+
+function judgedText(test: JudgedTest): string {
+  const mark = fails(test) ? '■' : test.verdict.notices.length > 0 ? '▲' : '●';
+  const said = test.verdict.notices.length > 0 ? `\n${faultsText(test.verdict.notices, 'metric')}` : '';
+  return `${mark} ${lineOf(test)}${said}`;
+}
+
+const percent = (share: number) => `${(100 * share).toFixed(1)} %`;
+
+function lineOf(test: JudgedTest): string {
+  switch (test.kind) {
+    case 'suitability': {
+      const { kClass, mean, variation, allows } = test.verdict;
+      const opens = [allows.torqueMethod && 'torque method', allows.combinedMethod && 'combined method'].filter(Boolean).join(', ');
+      return `lot ${test.of}: ${kClass}, k_m ${mean.toFixed(3)}, V_k ${variation.toFixed(3)}; opens ${opens || 'no method that needs friction'}`;
+    }
+    case 'verification': {
+      const { passed, torque } = test.verdict;
+      return `lot ${test.of}: ${passed ? 'verified' : 'not verified'}${torque === undefined ? '' : `, wrench at ${say({ dimension: 'torque', value: torque })}`}`;
+    }
+    case 'shots': {
+      const { verdict, mean, bias, interval } = test.verdict;
+      const wide = interval ? `; 95 % of shots lie between ${shown(interval.low)} and ${shown(interval.high)}, with 95 % confidence` : '';
+      return `tool ${test.of}: ${verdict}, mean ${shown(mean)}, off by ${percent(bias)}${wide}`;
+    }
+    case 'gaps': {
+      const { spread, inside } = test.verdict;
+      return `flange ${test.of}: gap differs by ${say({ dimension: 'length', value: spread })}, ${inside ? 'go on' : 'stop'}`;
+    }
+  }
+}
+
+const shown = (torque: number) => say({ dimension: 'torque', value: torque as never });
