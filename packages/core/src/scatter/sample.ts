@@ -6,7 +6,9 @@
  */
 export function sampleMean(values: readonly number[]): number {
   if (values.length === 0) throw new RangeError('an empty series has no mean');
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
+  let sum = 0;
+  for (let at = 0; at < values.length; at += 1) sum += values[at]!;
+  return sum / values.length;
 }
 
 /**
@@ -18,5 +20,10 @@ export function sampleMean(values: readonly number[]): number {
 export function sampleDeviation(values: readonly number[]): number {
   if (values.length < 2) throw new RangeError('a deviation needs two values');
   const mean = sampleMean(values);
-  return Math.sqrt(values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (values.length - 1));
+  let squares = 0;
+  for (let at = 0; at < values.length; at += 1) {
+    const off = values[at]! - mean;
+    squares += off * off;
+  }
+  return Math.sqrt(squares / (values.length - 1));
 }
