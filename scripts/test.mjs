@@ -38,7 +38,7 @@ function tests(name, args) {
 
 check('types', 'node', ['scripts/types.mjs']);
 check('lint: biome', 'node_modules/.bin/biome', ['check', '--error-on-warnings', '.']);
-check('lint: oxlint, type-aware', 'node_modules/.bin/oxlint', ['--type-aware', '--deny-warnings', 'packages', 'e2e', 'bench']);
+check('lint: oxlint, type-aware', 'node_modules/.bin/oxlint', ['--type-aware', '--deny-warnings', 'packages', 'e2e', 'bench', 'torture']);
 check('unused code', 'node_modules/.bin/knip', []);
 tests('unit', []);
 if (debianPackages(BROWSER)) tests('browser flows', ['--config', 'e2e/vitest.config.ts']);

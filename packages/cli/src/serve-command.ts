@@ -1,5 +1,5 @@
 import { existsSync, readFileSync } from 'node:fs';
-import { BookDamaged, NeedsTls, serveBooks } from '@clampwright/server';
+import { BookDamaged, NeedsTls, serveBooks, storeIsAway } from '@clampwright/server';
 import { FolderTaken } from '@clampwright/store';
 import { EXIT } from './plan-command.ts';
 import { type DataOption, whereOf, whereText } from './where-data-lies.ts';
@@ -44,6 +44,7 @@ export async function serveCommand(options: ServeCommandOptions): Promise<number
     else if (error instanceof FolderTaken) process.stderr.write(`${error.message}.\n`);
     else if (error instanceof BookDamaged)
       process.stderr.write(`${error.message}. Nothing was started. Look at the folder with "clampwright audit", or restore a backup.\n`);
+    else if (storeIsAway(error)) process.stderr.write(`The books in ${whereText(where)} cannot be written: ${(error as Error).message}.\n`);
     else throw error;
     return EXIT.unusable;
   }

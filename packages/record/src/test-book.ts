@@ -6,6 +6,7 @@ import { type SignedHead, signHead } from './chain/head.ts';
 import type { Kept } from './entry/envelope.ts';
 import type { BodyOf, KindName } from './entry/kinds/index.ts';
 import { writeEntry } from './entry/write.ts';
+import type { Fold } from './fold/fold.ts';
 import type { Slice } from './fold/slice.ts';
 
 // An invented book of the yard Skerrow Sound, for tests, benches and the torture run: the same for the same numbers.
@@ -114,3 +115,12 @@ export function openingEntries(planner: TestWriter, crew: readonly TestWriter[],
 }
 
 const hex = (bytes: Uint8Array) => [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+
+const SUBJECTS = ['joint', 'tool', 'battery', 'person', 'device', 'lot', 'nonconformance'] as const;
+
+/** The whole state of a book, as one value. */
+export const wholeState = (fold: Fold) => ({
+  book: fold.state('book', 'book'),
+  ...Object.fromEntries(SUBJECTS.map((subject) => [subject, fold.ids(subject).map((id) => fold.state(subject, id))])),
+  nonconformances: fold.nonconformances(),
+});

@@ -2,4 +2,5 @@
 export { createApp } from './create-app.ts';
 export { auditBook, makeHandover } from './log/make-handover.ts';
 export { BookDamaged, NeedsTls, type ServingBooks, serveBooks } from './log/serve-books.ts';
+export { storeIsAway } from './log/store-is-away.ts';
 export { type ServeOptions, type Serving, serve } from './serve.ts';

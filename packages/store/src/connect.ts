@@ -1,4 +1,5 @@
-import { mkdirSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { CompiledQuery, Kysely, Migrator, PostgresDialect, SqliteDialect } from 'kysely';
@@ -34,12 +35,7 @@ async function connectFolder(folder: string, mode: Mode): Promise<Connected> {
   const release = mode === 'server' ? takeFolder(folder) : () => {};
   let file: Database.Database;
   try {
-    file = new Database(join(folder, FILE), { readonly: mode === 'reader', fileMustExist: mode === 'reader', timeout: 10_000 });
-    if (mode === 'server') {
-      // Durable when acknowledged: every commit is synced before it returns.
-      file.pragma('journal_mode = WAL');
-      file.pragma('synchronous = FULL');
-    }
+    file = mode === 'server' ? openWriting(join(folder, FILE)) : openReading(folder);
   } catch (error) {
     release();
     throw error;
@@ -54,6 +50,45 @@ async function connectFolder(folder: string, mode: Mode): Promise<Connected> {
       release();
     },
   };
+}
+
+function openWriting(path: string): Database.Database {
+  const file = new Database(path, { timeout: 10_000 });
+  // Durable when acknowledged: every commit is synced before it returns.
+  file.pragma('journal_mode = WAL');
+  file.pragma('synchronous = FULL');
+  return file;
+}
+
+/** Readers share a small file with the writer; where the disk lets nobody make it, a copy of the books is read. */
+function openReading(folder: string): Database.Database {
+  const open = (path: string) => {
+    const file = new Database(path, { readonly: true, fileMustExist: true, timeout: 10_000 });
+    try {
+      file.prepare('select count(*) from sqlite_master').get();
+      return file;
+    } catch (error) {
+      file.close();
+      throw error;
+    }
+  };
+  try {
+    return open(join(folder, FILE));
+  } catch (error) {
+    if (
+      !['SQLITE_CANTOPEN', 'SQLITE_READONLY_DIRECTORY'].includes((error as { code?: string }).code ?? '') ||
+      !existsSync(join(folder, FILE))
+    )
+      throw error;
+    const copy = mkdtempSync(join(tmpdir(), 'clampwright-copy-'));
+    try {
+      for (const name of [FILE, `${FILE}-wal`]) if (existsSync(join(folder, name))) copyFileSync(join(folder, name), join(copy, name));
+      return open(join(copy, FILE));
+    } finally {
+      // the open file outlives its name
+      rmSync(copy, { recursive: true, force: true });
+    }
+  }
 }
 
 /** One server to a folder: the lock is the kernel's and falls with the process, however it ends. */

@@ -1,31 +1,18 @@
 import { done, notice, refused } from '@clampwright/core';
 import { CONTRACT } from '@clampwright/sync';
 import { notFound } from '../reply.ts';
-import { streamOf } from '../request-body.ts';
+import { BodyTooLarge, bodyUpTo } from '../request-body.ts';
 import type { Handlers } from './handler.ts';
 
-class TooLarge extends Error {}
 const LIMIT = CONTRACT.putAttachment.body.most;
-
-async function* upTo(bytes: AsyncIterable<Uint8Array>): AsyncGenerator<Uint8Array> {
-  let size = 0;
-  for await (const part of bytes) {
-    size += part.length;
-    if (size > LIMIT) throw new TooLarge();
-    yield part;
-  }
-}
 
 export const attachmentHandlers = {
   putAttachment: async ({ params: { job, hash } }, { context: { store }, request }) => {
-    const tooLarge = refused(notice('body-too-large', { limit: LIMIT }));
-    if (Number(request.headers.get('content-length') ?? 0) > LIMIT) return tooLarge;
     try {
-      return (await store.attachments.put(job, hash, upTo(streamOf(request))))
-        ? done(undefined)
-        : refused(notice('hash-of-other-bytes', { hash }));
+      const kept = await store.attachments.put(job, hash, bodyUpTo(request, LIMIT));
+      return kept ? done(undefined) : refused(notice('hash-of-other-bytes', { hash }));
     } catch (error) {
-      if (error instanceof TooLarge) return tooLarge;
+      if (error instanceof BodyTooLarge) return refused(notice('body-too-large', { limit: LIMIT }));
       throw error;
     }
   },

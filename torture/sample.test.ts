@@ -1,0 +1,24 @@
+import { spawnSync } from 'node:child_process';
+import { beforeAll, expect, test } from 'vitest';
+import { openCount } from './count.ts';
+import { days } from './days.ts';
+import { kills } from './kills.ts';
+import { power } from './power.ts';
+import { tamper } from './tamper.ts';
+
+// A sample of `npm run torture`: the same code, fewer rounds.
+beforeAll(() => {
+  expect(spawnSync(process.execPath, ['scripts/build.mjs']).status).toBe(0);
+});
+
+test.each([
+  ['the server killed twenty times while phones write', (count) => kills(count, 20, 2)],
+  ['simulated days', (count) => days(count, 6, Number.POSITIVE_INFINITY)],
+  ['power cut at any byte', (count) => power(count, 12)],
+  ['tampered books and files', (count) => tamper(count, 200)],
+] satisfies [string, (count: ReturnType<typeof openCount>) => Promise<void>][])('%s', { timeout: 180_000 }, async (_, run) => {
+  const count = openCount();
+  await run(count);
+  expect(count.counts.passed).toBeGreaterThan(0);
+  expect(count.counts.failed).toBe(0);
+});
