@@ -121,6 +121,8 @@ function cautionsOf(context: Context, joint: Joint, ofMethod: readonly CautionCo
       'hold-the-other-part',
       'one-pull-per-bolt',
       'cut-out-is-not-a-stall',
+      'arm-comes-free',
+      'direction-locked',
       ...ofMethod,
       ...(joint.pressure ? (['pressure-isolated'] as const) : []),
       ...(context.job.conditions.atHeight ? (['tether-at-height'] as const) : []),

@@ -92,6 +92,7 @@ export const workOfRounds = (work: WorkPlan, { rounds }: NonNullable<JointPlan['
   const [energy, pulls] = [sum((round) => round.energy), sum((round) => round.pulls)];
   return {
     ...work,
+    assumed: false,
     pulls,
     energy,
     minutes: sum(({ minutes }) => minutes),

@@ -19,6 +19,8 @@ export const CAUTIONS = [
   'hazardous-area',
   'discard-slackened',
   'hold-the-other-part',
+  'arm-comes-free',
+  'direction-locked',
 ] as const;
 
 export type CautionCode = (typeof CAUTIONS)[number];

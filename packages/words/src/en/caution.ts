@@ -6,6 +6,8 @@ export const CAUTION_TEXTS: Readonly<Record<CautionCode, string>> = {
   'arm-against-point': 'Arm against its reaction point before the trigger, square and in the plane of the nut.',
   'never-lengthen-arm': 'Never lengthen, weld or pack out an arm.',
   'one-pull-per-bolt': 'The tool has stalled: this bolt is done in this round. No second pull that is not planned.',
+  'arm-comes-free': 'The arm must come free after the stall. After a reverse pull to free it, look at the match-mark.',
+  'direction-locked': 'Lock the direction while carrying the tool.',
   'cut-out-is-not-a-stall': 'Tool empty, hot or faulty is a cut-out, not a stall: the bolt is not done.',
   'tether-at-height': 'Tether tool, socket and arm; nobody below.',
   'as-delivered-lubricant': 'Use the lubricant as delivered. Do not clean or grease; keep lots apart.',

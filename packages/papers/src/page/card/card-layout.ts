@@ -21,8 +21,8 @@ export const linesOf = (text: string, perLine: number): number => Math.max(1, Ma
 const sum = (values: readonly number[]) => values.reduce((total, one) => total + one, 0);
 
 /**
- * Spreads a card over as few sides as hold it. Drawing beside the steps and cautions overleaf, or the other way round; large
- * boxes or small: the first of these with the fewest sides.
+ * Spreads a card over as few sides as hold it. Drawing beside the steps and cautions overleaf, drawing and cautions on a side of
+ * their own, or drawing with the boxes; large boxes or small: the first of these with the fewest sides.
  */
 export function layCard(joint: JointPlan, units: UnitSystem): CardBlock[][] {
   const title = 4.6 * linesOf(joint.title, 56) + 10 * (linesOf(joint.tag, 20) - 1);
@@ -31,8 +31,9 @@ export function layCard(joint: JointPlan, units: UnitSystem): CardBlock[][] {
   const ways = ([5, 10] as const)
     .filter((perLine) => perLine === 10 || boxedSteps(joint).length <= 4)
     .flatMap((perLine) => [
-      [...start, drawing(joint, true), ...ticks(joint, perLine, true), checks(joint), cautions(joint), record(joint)],
-      [...start, checks(joint), cautions(joint), drawing(joint, false), ...ticks(joint, perLine, false), record(joint)],
+      [...start, drawing(joint, true), ...ticks(joint, perLine, true), cautions(joint), record(joint)],
+      [...start, { ...drawing(joint, true), newSide: true }, cautions(joint), ...ticks(joint, perLine, true), record(joint)],
+      [...start, cautions(joint), drawing(joint, false), ...ticks(joint, perLine, false), record(joint)],
     ]);
   return ways.map((pieces) => pack(pieces, room - title, room)).reduce((best, one) => (one.length < best.length ? one : best));
 }
@@ -48,6 +49,7 @@ function startOf(joint: JointPlan, units: UnitSystem): CardPiece[] {
       }),
     ),
     { block: { kind: 'bolts' }, height: sum(joint.subgroups.map(({ tightening }) => (tightening?.rotation ? 12.2 : 8.6))), opening: GAP },
+    ...(joint.checks.length > 0 ? [checks(joint)] : []),
     ...cardRows(joint, units)
       .flatMap(divided)
       .map((row): CardPiece => ({ block: { kind: 'steps', rows: [row] }, height: rowHeight(row), opening: GAP })),
