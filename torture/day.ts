@@ -134,6 +134,8 @@ function writeSomething(device: Device, job: string, random: Random, people: num
   if (luck < 0.8) return device.append(job, 'tool-checked', { tool: 'SK-1', setting: '2/3', passed: random.chance(0.9) }, { by });
   if (luck < 0.84) return device.append(job, 'joint-signed', { joint, as: 'crew' }, { by });
   if (luck < 0.88) return device.append(job, 'bolt-trouble', { joint, bolt, what: 'no stall' }, { by });
+  if (luck < 0.9)
+    return device.append(job, 'card-issued', { number: 'P-1', plan: hashOf(utf8('plan')), slice: testSlice(1 + random.below(2), 6) });
   if (luck < 0.92)
     return device.append(job, 'plan-issued', {
       number: `P-${random.below(3)}`,
@@ -142,7 +144,6 @@ function writeSomething(device: Device, job: string, random: Random, people: num
       title: 'Skerrow Sound',
       site: 'yard',
       tools: [{ serial: 'SK-1', name: 'wrench', due: '2027-01-01' }],
-      joints: [testSlice(1, 6), testSlice(2, 6)],
     });
   if (luck < 0.96) return device.append(job, 'person-enrolled', { person: by, name: hashOf(utf8(by)), roles: ['crew'] });
   return device.append(job, 'note-written', { text: 'wind' }, { by });

@@ -4,6 +4,7 @@ import { days } from './days.ts';
 import { faults } from './faults.ts';
 import { kills } from './kills.ts';
 import { power } from './power.ts';
+import { replica } from './replica.ts';
 import { tamper } from './tamper.ts';
 
 const quick = process.argv.includes('--quick');
@@ -14,6 +15,7 @@ const within = (seconds: number) => Date.now() + seconds * 1000;
 await days(count, quick ? 20 : 1000, within(quick ? 8 : 1200));
 await tamper(count, quick ? 400 : 12_000);
 await faults(count);
+if (!quick) await replica(count);
 await power(count, quick ? 16 : 500);
 await kills(count, quick ? 6 : 300, 1, within(quick ? 9 : 1200));
 

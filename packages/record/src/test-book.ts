@@ -106,10 +106,10 @@ export function openingEntries(planner: TestWriter, crew: readonly TestWriter[],
         title: 'Skerrow Sound, spring outage',
         site: 'Skerrow Sound tidal yard',
         tools: [{ serial: 'SK-1', name: 'battery wrench', due: '2027-06-01' }],
-        joints: [...joints],
       },
       { by },
     ),
+    ...joints.map((slice) => planner.write('card-issued', { number: 'P-1', plan: hashOf(utf8('plan')), slice }, { by })),
     planner.write('tool-checked', { tool: 'SK-1', setting: '2/3', passed: true }, { by }),
   ];
 }

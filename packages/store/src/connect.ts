@@ -2,7 +2,7 @@ import { copyFileSync, existsSync, mkdirSync, mkdtempSync, rmSync } from 'node:f
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
-import { CompiledQuery, Kysely, Migrator, PostgresDialect, SqliteDialect } from 'kysely';
+import { CompiledQuery, type Dialect, Kysely, Migrator, PostgresDialect, SqliteDialect } from 'kysely';
 import pg from 'pg';
 import type { Engine } from './engine.ts';
 import { migrationsFor } from './migrations/index.ts';
@@ -40,7 +40,7 @@ async function connectFolder(folder: string, mode: Mode): Promise<Connected> {
     release();
     throw error;
   }
-  const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: file }) });
+  const db = new Kysely<Tables>({ dialect: wholeMigrations(new SqliteDialect({ database: file })) });
   if (mode === 'server') await migrate(db, 'sqlite');
   return {
     engine: 'sqlite',
@@ -51,6 +51,14 @@ async function connectFolder(folder: string, mode: Mode): Promise<Connected> {
     },
   };
 }
+
+/** SQLite takes changes of tables back with a transaction; the library does not count on it, and would leave half a migration behind. */
+const wholeMigrations = (dialect: Dialect): Dialect => ({
+  createDriver: () => dialect.createDriver(),
+  createQueryCompiler: () => dialect.createQueryCompiler(),
+  createIntrospector: (db) => dialect.createIntrospector(db),
+  createAdapter: () => Object.defineProperty(dialect.createAdapter(), 'supportsTransactionalDdl', { value: true }),
+});
 
 function openWriting(path: string): Database.Database {
   const file = new Database(path, { timeout: 10_000 });

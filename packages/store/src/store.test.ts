@@ -18,7 +18,7 @@ import Database from 'better-sqlite3';
 import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { checkBook, checkEnd, FolderTaken, openStore, type Store, type Where } from './index.ts';
-import { testDatabase } from './test-database.ts';
+import { askDatabase, testDatabase } from './test-database.ts';
 
 const database = await testDatabase();
 const folder = mkdtempSync(join(tmpdir(), 'clampwright-store-'));
@@ -202,6 +202,29 @@ describe('a folder', () => {
     const file = new Database(join(folder, 'one', 'book.sqlite'));
     expect(file.pragma('journal_mode', { simple: true })).toBe('wal');
     file.close();
+  });
+});
+
+describe.skipIf('missing' in database)('a login that is no superuser', () => {
+  test('sets up its own database, works as the server’s role, and changes nothing that is written once', async () => {
+    const { url } = database as { url: string };
+    const login = `yard_${process.pid}`;
+    await askDatabase(url, `create role ${login} login createrole`);
+    await askDatabase(url, `create database ${login} owner ${login}`);
+    const own = new URL(url);
+    own.pathname = `/${login}`;
+    own.username = login;
+    try {
+      const store = await openStore({ url: own.href });
+      await store.append(TEST_JOB, notes(3), []);
+      await expect(behind({ url: own.href }, 'delete from entry')).rejects.toThrow(/is written once/);
+      await expect(behind({ url: own.href }, 'truncate entry')).rejects.toThrow(/is written once/);
+      expect((await checkBook(store, TEST_JOB)).fault).toBe(undefined);
+      await store.close();
+    } finally {
+      await askDatabase(url, `drop database ${login} with (force)`);
+      await askDatabase(url, `revoke clampwright_server from ${login}; drop role ${login}`);
+    }
   });
 });
 

@@ -4,7 +4,7 @@ import pg from 'pg';
 /** PostgreSQL for tests: an address in CLAMPWRIGHT_TEST_DATABASE_URL, else the usual port of this machine. */
 const ADDRESS = process.env.CLAMPWRIGHT_TEST_DATABASE_URL ?? 'postgres://postgres@127.0.0.1:5432/test';
 
-async function ask(url: string, text: string): Promise<void> {
+export async function askDatabase(url: string, text: string): Promise<void> {
   const client = new pg.Client({ connectionString: url, connectionTimeoutMillis: 2000 });
   await client.connect();
   try {
@@ -23,11 +23,11 @@ export interface TestDatabase {
 export async function testDatabase(): Promise<TestDatabase | { readonly missing: string }> {
   const name = `clampwright_test_${randomBytes(6).toString('hex')}`;
   try {
-    await ask(ADDRESS, `create database ${name}`);
+    await askDatabase(ADDRESS, `create database ${name}`);
   } catch (error) {
     return { missing: `no PostgreSQL at ${new URL(ADDRESS).host}: ${(error as Error).message || (error as { code?: string }).code}` };
   }
   const url = new URL(ADDRESS);
   url.pathname = `/${name}`;
-  return { url: url.href, drop: () => ask(ADDRESS, `drop database ${name} with (force)`) };
+  return { url: url.href, drop: () => askDatabase(ADDRESS, `drop database ${name} with (force)`) };
 }

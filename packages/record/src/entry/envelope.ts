@@ -59,5 +59,9 @@ function readEnvelope(value: Json): Outcome<Envelope> {
 }
 
 /** Civil date on the device's clock. */
-export const localDate = ({ at, offsetMinutes }: Pick<Envelope, 'at' | 'offsetMinutes'>): string =>
-  new Date(Date.parse(at) + offsetMinutes * 60_000).toISOString().slice(0, 10);
+export function localDate({ at, offsetMinutes }: Pick<Envelope, 'at' | 'offsetMinutes'>): string {
+  const minuteOfDay = Number(at.slice(11, 13)) * 60 + Number(at.slice(14, 16)) + offsetMinutes;
+  // mostly it is the same day there: a fold asks this for every entry
+  if (minuteOfDay >= 0 && minuteOfDay < 1440) return at.slice(0, 10);
+  return new Date(Date.parse(at) + offsetMinutes * 60_000).toISOString().slice(0, 10);
+}

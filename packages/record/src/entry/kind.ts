@@ -28,7 +28,7 @@ export interface Drafts {
 export type Subject = keyof Drafts;
 
 /** What an entry is about: ids by subject. */
-type About = { readonly [S in Subject]?: readonly string[] };
+export type About = { readonly [S in Subject]?: readonly string[] };
 
 /**
  * One kind of entry: what it carries, what it is about, and what it does to the state of each. A kind is a file in ./kinds and its

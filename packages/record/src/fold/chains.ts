@@ -6,7 +6,8 @@ import { type Found, foundIn } from './found.ts';
 /** Which entries are known, place by place in every device's chain; where one place holds two, the device was copied or set back. */
 export function openChains() {
   const byHash = new Map<Hash, Kept>();
-  const chains = new Map<string, Map<number, Hash[]>>();
+  /** by place: one hash, or all that were told there */
+  const chains = new Map<string, (Hash | Hash[])[]>();
   const linked: Kept[] = [];
 
   return {
@@ -17,25 +18,29 @@ export function openChains() {
       byHash.set(kept.hash, kept);
       const { device, sequence, seen } = kept.entry;
       if (seen) linked.push(kept);
-      const chain = chains.get(device) ?? new Map<number, Hash[]>();
+      const chain = chains.get(device) ?? [];
       chains.set(device, chain);
-      const there = chain.get(sequence);
-      if (there) there.push(kept.hash);
-      else chain.set(sequence, [kept.hash]);
+      const there = chain[sequence];
+      if (there === undefined) chain[sequence] = kept.hash;
+      else if (typeof there === 'string') chain[sequence] = [there, kept.hash];
+      else there.push(kept.hash);
       return true;
     },
     size: () => byHash.size,
     devices: () => [...chains.keys()].sort(),
     found(): Found[] {
       const forks = [...chains].flatMap(([device, chain]) =>
-        [...chain]
-          .filter(([, hashes]) => hashes.length > 1)
-          .map(([sequence, hashes]) => ({ sequence, hashes: [...hashes].sort() }))
-          .map(({ sequence, hashes }) => ({
-            id: `device-forked:${device}:${sequence}`,
-            notice: notice('device-forked', { device, sequence }),
-            entry: hashes[0]!,
-          })),
+        chain.flatMap((there, sequence) =>
+          typeof there === 'string'
+            ? []
+            : [
+                {
+                  id: `device-forked:${device}:${sequence}`,
+                  notice: notice('device-forked', { device, sequence }),
+                  entry: [...there].sort()[0]!,
+                },
+              ],
+        ),
       );
       const behind = linked.flatMap(({ hash, entry }) => {
         const known = Math.max(-1, ...(entry.seen ?? []).map((one) => byHash.get(one as Hash)?.entry.counter ?? -1));

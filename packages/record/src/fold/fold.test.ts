@@ -90,7 +90,7 @@ describe('the fold', () => {
     [
       'work after the plan was withdrawn',
       (o: ReturnType<typeof open>) => {
-        const withdrawn = o.planner.write('plan-withdrawn', { number: 'P-1', joints: [JOINT], reason: 'new gasket' });
+        const withdrawn = o.planner.write('plan-withdrawn', { number: 'P-1', reason: 'new gasket' });
         o.entries.push(withdrawn);
         return [withdrawn, o.tighten(1, 'first step')];
       },
@@ -151,7 +151,7 @@ describe('the fold', () => {
     const before = tighten(1, 'first step');
     const copy = one.clone();
     const fold = foldOf([...entries, before, tighten(2, 'first step'), tighten(3, 'first step', {}, copy)]);
-    expect(codes(fold)).toEqual(['device-forked']);
+    expect(codes(fold)).toContain('device-forked');
     expect(fold.state('joint', JOINT).bolts.size).toBe(3);
   });
   test('strikes what was corrected, keeps it, and takes it back when the correction is corrected', () => {

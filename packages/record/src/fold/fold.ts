@@ -1,7 +1,7 @@
 import { notice } from '@clampwright/core';
 import type { Hash } from '../bytes/hash.ts';
 import type { Kept } from '../entry/envelope.ts';
-import type { Drafts, Subject, Told } from '../entry/kind.ts';
+import type { About, Drafts, Subject, Told } from '../entry/kind.ts';
 import type { Correction } from '../entry/kinds/correction.ts';
 import { understand } from '../entry/understand.ts';
 import { openChains } from './chains.ts';
@@ -34,7 +34,7 @@ export function openFold(): Fold {
   const unreadable: Kept[] = [];
   const isStruck = (told: { readonly hash: Hash }): boolean => corrections.get(told.hash)?.some((one) => !isStruck(one)) ?? false;
   const judgement = openJudgement(isStruck);
-  const timelines = openTimelines({ isStruck, lookAt: judgement.lookAt, judgement: judgement.changes });
+  const timelines = openTimelines({ isStruck, look: judgement.look, judgement: judgement.changes });
 
   const correct = (told: Told<Correction>) => {
     const { corrects } = told.body;
@@ -52,7 +52,7 @@ export function openFold(): Fold {
       refold((known.told.body as Correction).corrects);
       return;
     }
-    for (const [subject, id] of subjectsOf(known.kind.about(known.told.body, known.told.entry))) timelines.invalidate(subject, id);
+    eachSubject(known.kind.about(known.told.body, known.told.entry), (subject, id) => timelines.invalidate(subject, id));
     if (known.kind.judgedBy) judgement.changed();
   };
 
@@ -93,10 +93,10 @@ export function openFold(): Fold {
         correct(told as Told<Correction>);
         return true;
       }
-      for (const [subject, id] of subjectsOf(kind.about(told.body, kept.entry))) {
-        timelines.add(subject, id, kind, told);
+      eachSubject(kind.about(told.body, kept.entry), (subject, id) => {
+        timelines.add(subject, id, told);
         if (kind.judgedBy) judgement.add(kept.entry.kind, subject, id, told);
-      }
+      });
       if (corrections.has(kept.hash)) refold(kept.hash);
       return true;
     },
@@ -117,5 +117,12 @@ export function openFold(): Fold {
   };
 }
 
-const subjectsOf = (about: { readonly [S in Subject]?: readonly string[] }): (readonly [Subject, string])[] =>
-  (Object.keys(about) as Subject[]).flatMap((subject) => [...new Set(about[subject])].map((id) => [subject, id] as const));
+/** Every subject of an entry, each once. */
+function eachSubject(about: About, take: (subject: Subject, id: string) => void): void {
+  for (const subject in about) {
+    const ids = about[subject as Subject]!;
+    ids.forEach((id, at) => {
+      if (ids.indexOf(id) === at) take(subject as Subject, id);
+    });
+  }
+}

@@ -24,17 +24,24 @@ export interface BoltDraft {
   inspections: { readonly mention: Mention; readonly passed: boolean; readonly angleMilliDegree?: number }[];
 }
 
+export interface Progress {
+  /** bolts the step has not reached yet */
+  readonly open: Set<number>;
+  /** first line of the sequence that still has an open bolt */
+  front: number;
+}
+
 export interface JointDraft {
   readonly joint: string;
   tag?: string;
-  plan?: { readonly number: string; readonly plan: Hash; readonly slice: Slice; withdrawn: boolean };
+  plan?: { readonly number: string; readonly plan: Hash; readonly slice: Slice; readonly lineOf: ReadonlyMap<number, number> };
   datum?: Mention & { readonly agrees: boolean };
   assembly?: Mention & { readonly passed: boolean };
   snug?: Mention & { readonly passed: boolean };
   gaps: { readonly mention: Mention; readonly at: number; readonly gapMicrometre: number }[];
   bolts: Map<number, BoltDraft>;
-  /** bolts of the list not yet done, by step: what sequence is judged by */
-  open: Map<string, Set<number>>;
+  /** how far each step has come: what sequence is judged by */
+  progress: Map<string, Progress>;
   cutOuts: { readonly mention: Mention; readonly tool: string; readonly cause: string; readonly bolt?: number }[];
   swaps: {
     readonly mention: Mention;
@@ -55,7 +62,7 @@ export const startJoint = (joint: string): JointDraft => ({
   joint,
   gaps: [],
   bolts: new Map(),
-  open: new Map(),
+  progress: new Map(),
   cutOuts: [],
   swaps: [],
   released: [],

@@ -2,6 +2,7 @@ import type { Subject, Told } from '../entry/kind.ts';
 import type { KindName } from '../entry/kinds/index.ts';
 import type { PersonEnrolled } from '../entry/kinds/person-enrolled.ts';
 import type { PlanIssued } from '../entry/kinds/plan-issued.ts';
+import type { PlanWithdrawn } from '../entry/kinds/plan-withdrawn.ts';
 import type { ToolChecked } from '../entry/kinds/tool-checked.ts';
 import type { ToolRegistered } from '../entry/kinds/tool-registered.ts';
 import type { Look } from './look.ts';
@@ -9,11 +10,13 @@ import { compareEntries, placeOf } from './order.ts';
 
 /** The kinds others are judged by, findable as of any entry. */
 export function openJudgement(isStruck: (told: Told) => boolean) {
-  const lists = new Map<string, Told[]>();
+  // by kind, then subject, then id: no key is put together for a look, which a fold makes several of for every entry
+  const lists = new Map<string, Map<Subject, Map<string, Told[]>>>();
   let changes = 0;
+  const listOf = (kind: KindName, subject: Subject, id: string) => lists.get(kind)?.get(subject)?.get(id);
 
   const latest = <B>(kind: KindName, subject: Subject, id: string, before: Told): Told<B> | undefined => {
-    const list = lists.get(`${kind} ${subject} ${id}`);
+    const list = listOf(kind, subject, id);
     if (!list) return undefined;
     for (let at = placeOf(list, before) - 1; at >= 0; at -= 1) if (!isStruck(list[at]!)) return list[at] as Told<B>;
     return undefined;
@@ -27,28 +30,34 @@ export function openJudgement(isStruck: (told: Told) => boolean) {
     },
     add(kind: string, subject: Subject, id: string, told: Told): void {
       changes += 1;
-      const key = `${kind} ${subject} ${id}`;
-      const list = lists.get(key);
-      if (list) list.splice(placeOf(list, told), 0, told);
-      else lists.set(key, [told]);
+      const list = listOf(kind as KindName, subject, id);
+      if (list) {
+        list.splice(placeOf(list, told), 0, told);
+        return;
+      }
+      const subjects = lists.get(kind) ?? new Map<Subject, Map<string, Told[]>>();
+      const ids = subjects.get(subject) ?? new Map<string, Told[]>();
+      lists.set(kind, subjects.set(subject, ids.set(id, [told])));
     },
-    lookAt: (told: Told): Look => ({
-      person: (id) => {
-        const enrolled = latest<PersonEnrolled>('person-enrolled', 'person', id, told);
-        const revoked = later(latest('person-revoked', 'person', id, told), enrolled) !== undefined;
-        return enrolled ? { enrolled, revoked } : { revoked };
+    look: {
+      enrolled: (person, at) => latest<PersonEnrolled>('person-enrolled', 'person', person, at),
+      revoked: (person, at) =>
+        later(latest('person-revoked', 'person', person, at), latest('person-enrolled', 'person', person, at)) !== undefined,
+      device: (id, at) => {
+        const enrolled = latest('device-enrolled', 'device', id, at);
+        if (!enrolled) return 'unknown';
+        return later(latest('device-revoked', 'device', id, at), enrolled) ? 'revoked' : 'enrolled';
       },
-      device: (id) => {
-        const enrolled = latest('device-enrolled', 'device', id, told);
-        return { enrolled: enrolled !== undefined, revoked: later(latest('device-revoked', 'device', id, told), enrolled) !== undefined };
+      due: (tool, at) => {
+        const registered = latest<ToolRegistered>('tool-registered', 'tool', tool, at);
+        const issued = latest<PlanIssued>('plan-issued', 'tool', tool, at);
+        return later(registered, issued) ? registered?.body.due : issued?.body.tools.find(({ serial }) => serial === tool)?.due;
       },
-      tool: (serial) => {
-        const registered = latest<ToolRegistered>('tool-registered', 'tool', serial, told);
-        const issued = latest<PlanIssued>('plan-issued', 'tool', serial, told);
-        const due = later(registered, issued) ? registered?.body.due : issued?.body.tools.find((one) => one.serial === serial)?.due;
-        const check = latest<ToolChecked>('tool-checked', 'tool', serial, told);
-        return { known: due !== undefined, ...(due === undefined ? {} : { due }), ...(check ? { check } : {}) };
+      check: (tool, at) => latest<ToolChecked>('tool-checked', 'tool', tool, at),
+      withdrawn: (plan, at) => {
+        const list = listOf('plan-withdrawn', 'book', 'book') as Told<PlanWithdrawn>[] | undefined;
+        return list?.some((one) => one.body.number === plan && compareEntries(one, at) < 0 && !isStruck(one)) ?? false;
       },
-    }),
+    } satisfies Look as Look,
   };
 }

@@ -4,8 +4,12 @@ import type { ToolChecked } from '../entry/kinds/tool-checked.ts';
 
 /** What was so, elsewhere in the book, when an entry was made: always as of that entry. */
 export interface Look {
-  person(id: string): { readonly enrolled?: Told<PersonEnrolled>; readonly revoked: boolean };
-  /** `check`: the latest daily check; `due`: of its calibration */
-  tool(serial: string): { readonly known: boolean; readonly due?: string; readonly check?: Told<ToolChecked> };
-  device(id: string): { readonly enrolled: boolean; readonly revoked: boolean };
+  readonly enrolled: (person: string, at: Told) => Told<PersonEnrolled> | undefined;
+  readonly revoked: (person: string, at: Told) => boolean;
+  readonly device: (id: string, at: Told) => 'enrolled' | 'revoked' | 'unknown';
+  /** when its calibration runs out; undefined where nobody knows the tool */
+  readonly due: (tool: string, at: Told) => string | undefined;
+  /** the latest daily check */
+  readonly check: (tool: string, at: Told) => Told<ToolChecked> | undefined;
+  readonly withdrawn: (plan: string, at: Told) => boolean;
 }

@@ -1,11 +1,10 @@
 import type { Told } from '../entry/kind.ts';
 import type { Mention } from './draft.ts';
 
-export const mentionOf = ({ hash, entry, on }: Told): Mention => ({
-  entry: hash,
-  at: entry.at,
-  on,
-  device: entry.device,
-  ...(entry.by === undefined ? {} : { by: entry.by }),
-  ...(entry.paper === undefined ? {} : { paper: entry.paper.card }),
-});
+/** Written field by field: this is made once for every entry of a fold. */
+export function mentionOf({ hash, entry: { at, device, by, paper }, on }: Told): Mention {
+  const mention: { -readonly [K in keyof Mention]: Mention[K] } = { entry: hash, at, on, device };
+  if (by !== undefined) mention.by = by;
+  if (paper !== undefined) mention.paper = paper.card;
+  return mention;
+}

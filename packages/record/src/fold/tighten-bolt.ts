@@ -1,42 +1,42 @@
 import { notice } from '@clampwright/core';
 import type { Told } from '../entry/kind.ts';
 import { find } from './found.ts';
-import { boltOf, type JointDraft, type Tightened } from './joint-draft.ts';
+import { boltOf, type JointDraft, type Progress, type Tightened } from './joint-draft.ts';
 
-/** Bolts of the joint that `step` has not reached yet. */
-export function openIn(joint: JointDraft, step: string): Set<number> {
-  const known = joint.open.get(step);
+/** How far `step` has come on the joint. */
+export function progressOf(joint: JointDraft, step: string): Progress {
+  const known = joint.progress.get(step);
   if (known) return known;
-  const open = new Set(joint.plan?.slice.sequence.flat() ?? []);
-  for (const bolt of joint.bolts.values()) if (isDone(bolt.steps[step])) open.delete(bolt.position);
-  joint.open.set(step, open);
-  return open;
+  const open = new Set(joint.plan?.lineOf.keys());
+  for (const bolt of joint.bolts.values()) if ((bolt.steps[step]?.length ?? 0) > 0) open.delete(bolt.position);
+  const progress = { open, front: 0 };
+  joint.progress.set(step, progress);
+  return progress;
 }
-
-const isDone = (times: readonly Tightened[] | undefined) => times !== undefined && times.length > 0;
 
 /** Puts one bolt's tightening into the state and says what it contradicts. */
 export function tightenBolt(joint: JointDraft, told: Told, position: number, step: string, done: Tightened): void {
   const { plan, found } = joint;
   const bolt = boltOf(joint, position);
-  const before = bolt.steps[step] ?? [];
+  const before = bolt.steps[step];
   const at = plan?.slice.steps.findIndex((one) => one.step === step) ?? -1;
   const issued = plan?.slice.steps[at];
-  if (before.length > 0 && !issued?.repeats) find(found, told, notice('bolt-tightened-twice', { bolt: position, step }), position);
+  if (before && !issued?.repeats) find(found, told, notice('bolt-tightened-twice', { bolt: position, step }), position);
   if (plan) {
     const { slice } = plan;
     if (position > slice.bolts) find(found, told, notice('bolt-not-in-joint', { bolt: position }), position);
     if (!issued) find(found, told, notice('step-not-issued', { step }), position);
     else {
-      const left = slice.steps.slice(0, at).find((one) => openIn(joint, one.step).size > 0);
+      const left = slice.steps.find((one, i) => i < at && progressOf(joint, one.step).open.size > 0);
       if (left) find(found, told, notice('step-too-early', { bolt: position, step, open: left.step }), position);
       judgeSetting(joint, told, position, step, done, issued.settings);
       if (issued.ordered) judgeOrder(joint, told, position, step);
     }
   }
-  bolt.steps[step] = [...before, done];
+  if (before) before.push(done);
+  else bolt.steps[step] = [done];
   bolt.loosened = false;
-  openIn(joint, step).delete(position);
+  progressOf(joint, step).open.delete(position);
 }
 
 function judgeSetting(
@@ -56,22 +56,22 @@ function judgeSetting(
 
 /** A bolt may be ahead of the sequence by as many lines as tools work at once. */
 function judgeOrder(joint: JointDraft, told: Told, position: number, step: string): void {
-  const { sequence, toolsAtOnce } = joint.plan!.slice;
-  const open = openIn(joint, step);
+  const { slice, lineOf } = joint.plan!;
+  const progress = progressOf(joint, step);
+  const isOpen = (line: number) => slice.sequence[line]!.some((bolt) => progress.open.has(bolt));
+  const own = lineOf.get(position) ?? slice.sequence.length;
+  while (progress.front < slice.sequence.length && !isOpen(progress.front)) progress.front += 1;
   let ahead = 0;
-  for (const line of sequence) {
-    if (line.includes(position)) return;
-    if (line.some((bolt) => open.has(bolt))) ahead += 1;
-    if (ahead >= toolsAtOnce) {
-      find(joint.found, told, notice('bolt-out-of-order', { bolt: position, step }), position);
-      return;
-    }
-  }
+  for (let line = progress.front; line < own && ahead < slice.toolsAtOnce; line += 1) if (isOpen(line)) ahead += 1;
+  if (ahead >= slice.toolsAtOnce) find(joint.found, told, notice('bolt-out-of-order', { bolt: position, step }), position);
 }
 
 /** What was done to a bolt before no longer counts: it was replaced or loosened. */
 export function startAfresh(joint: JointDraft, position: number): void {
-  const bolt = boltOf(joint, position);
-  bolt.steps = {};
-  for (const open of joint.open.values()) if (joint.plan && position <= joint.plan.slice.bolts) open.add(position);
+  boltOf(joint, position).steps = {};
+  if (!joint.plan?.lineOf.has(position)) return;
+  for (const progress of joint.progress.values()) {
+    progress.open.add(position);
+    progress.front = 0;
+  }
 }

@@ -9,14 +9,11 @@ interface TightenedBody {
   readonly angleMilliDegree?: number | undefined;
 }
 
-export const tightenedOf = (told: Told<TightenedBody>, batch: boolean): Tightened => {
+export function tightenedOf(told: Told<TightenedBody>, batch: boolean): Tightened {
   const { tool, setting, end, angleMilliDegree } = told.body;
-  return {
-    ...mentionOf(told),
-    end,
-    batch,
-    ...(tool === undefined ? {} : { tool }),
-    ...(setting === undefined ? {} : { setting }),
-    ...(angleMilliDegree === undefined ? {} : { angleMilliDegree }),
-  };
-};
+  const tightened: { -readonly [K in keyof Tightened]: Tightened[K] } = Object.assign(mentionOf(told), { end, batch });
+  if (tool !== undefined) tightened.tool = tool;
+  if (setting !== undefined) tightened.setting = setting;
+  if (angleMilliDegree !== undefined) tightened.angleMilliDegree = angleMilliDegree;
+  return tightened;
+}

@@ -1,4 +1,5 @@
-import type { Drafts, EntryKind, Subject, Told } from '../entry/kind.ts';
+import type { Drafts, Subject, Told } from '../entry/kind.ts';
+import { kindOf } from '../entry/understand.ts';
 import type { Look } from './look.ts';
 import { compareEntries, placeOf } from './order.ts';
 import { START } from './start.ts';
@@ -6,7 +7,7 @@ import { START } from './start.ts';
 interface Line<S extends Subject> {
   readonly id: string;
   /** in the order of events, whatever the order of arrival */
-  readonly told: { readonly kind: EntryKind<unknown>; readonly told: Told; readonly hash: Told['hash']; readonly entry: Told['entry'] }[];
+  readonly told: Told[];
   draft: Drafts[S];
   /** how many of `told` are in the draft; what came late makes it begin again */
   folded: number;
@@ -17,7 +18,7 @@ interface Line<S extends Subject> {
 /** Entries by what they are about, and the state they fold into: folded when asked for, and only what is new. */
 export function openTimelines(ask: {
   readonly isStruck: (told: Told) => boolean;
-  readonly lookAt: (told: Told) => Look;
+  readonly look: Look;
   /** grows when something changes that entries are judged by */
   readonly judgement: () => number;
 }) {
@@ -38,16 +39,15 @@ export function openTimelines(ask: {
   };
 
   return {
-    add(subject: Subject, id: string, kind: EntryKind<unknown>, told: Told): void {
+    add(subject: Subject, id: string, told: Told): void {
       const line = lineOf(subject, id) as Line<Subject>;
-      const placed = { kind, told, hash: told.hash, entry: told.entry };
       const last = line.told.at(-1);
-      if (last === undefined || compareEntries(last, placed) < 0) {
-        line.told.push(placed);
+      if (last === undefined || compareEntries(last, told) < 0) {
+        line.told.push(told);
         return;
       }
-      const at = placeOf(line.told, placed);
-      line.told.splice(at, 0, placed);
+      const at = placeOf(line.told, told);
+      line.told.splice(at, 0, told);
       if (at < line.folded) beginAgain(line);
     },
 
@@ -68,9 +68,9 @@ export function openTimelines(ask: {
       }
       line.judgedAt = judgement;
       for (; line.folded < line.told.length; line.folded += 1) {
-        const { kind, told } = line.told[line.folded]!;
+        const told = line.told[line.folded]!;
         if (subject === 'joint') (line.draft as Drafts['joint']).history.push(told.hash);
-        if (!ask.isStruck(told)) kind.fold[subject]?.(line.draft, told, ask.lookAt(told));
+        if (!ask.isStruck(told)) kindOf(told.entry.kind)?.fold[subject]?.(line.draft, told, ask.look);
       }
       return line.draft;
     },

@@ -31,11 +31,11 @@ export const MOST_SECTION_BYTES = 2 * 1024 * 1024;
 
 /** Hashes of attachments that an entry names, by kind: plan and cards, photos, charts, reports, files, names. */
 export const NAMED: Readonly<Record<string, (body: Readonly<Record<string, unknown>>) => readonly unknown[]>> = {
-  'plan-issued': (body) => [body.plan, ...list(body.joints).map((joint) => (joint as { card?: unknown }).card)],
+  'plan-issued': (body) => [body.plan],
+  'card-issued': (body) => [(body.slice as { card?: unknown } | undefined)?.card],
   'photo-taken': (body) => [body.photo],
   'person-enrolled': (body) => [body.name],
   'tool-registered': (body) => [body.chart],
   'suitability-tested': (body) => [body.report],
   imported: (body) => [body.file],
 };
-const list = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);

@@ -1,11 +1,14 @@
 import type { JointPlan, Plan, StepPlan, SubgroupPlan } from '@clampwright/core';
 import { hashOf } from '../bytes/hash.ts';
 import { utf8 } from '../bytes/text.ts';
+import type { CardIssued } from '../entry/kinds/card-issued.ts';
 import type { PlanIssued } from '../entry/kinds/plan-issued.ts';
 import type { Slice } from '../fold/slice.ts';
 
 export interface Issue {
-  readonly body: PlanIssued;
+  readonly plan: PlanIssued;
+  /** an entry each, after the plan's */
+  readonly cards: readonly CardIssued[];
   /** the plan and the card of each joint, to be kept as attachments under their hashes */
   readonly attachments: readonly Uint8Array[];
 }
@@ -16,19 +19,20 @@ export interface Issue {
  */
 export function issuePlan(plan: Plan, number: string, jointId: (tag: string) => string, earlier?: 'continue' | 'stop'): Issue {
   const bytes = utf8(JSON.stringify(plan));
+  const hash = hashOf(bytes);
   const issued = plan.joints.filter(({ verdict }) => verdict !== 'stop');
   const cards = issued.map((joint) => utf8(JSON.stringify(joint)));
   return {
-    body: {
+    plan: {
       number,
-      plan: hashOf(bytes),
+      plan: hash,
       engine: plan.engine,
       title: plan.job.title,
       site: plan.job.site,
       ...(earlier === undefined ? {} : { earlier }),
       tools: plan.tools.map(({ serial, name, due }) => ({ serial, name, due })),
-      joints: issued.map((joint, at) => sliceOf(joint, jointId(joint.tag), hashOf(cards[at]!))),
     },
+    cards: issued.map((joint, at) => ({ number, plan: hash, slice: sliceOf(joint, jointId(joint.tag), hashOf(cards[at]!)) })),
     attachments: [bytes, ...cards],
   };
 }

@@ -63,9 +63,18 @@ async function refuseChangesSqlite(db: Kysely<unknown>): Promise<void> {
 
 /** The server works as a role that cannot change what is written once; whoever owns the tables is refused by a trigger besides. */
 async function refuseChangesPostgres(db: Kysely<unknown>): Promise<void> {
+  // made here or by whoever owns the cluster; two databases of one cluster may come here at once
   await run(
     db,
-    `do $$ begin create role clampwright_server nologin; exception when duplicate_object or unique_violation then null; end $$`,
+    `do $$ begin
+      if not exists (select from pg_roles where rolname = 'clampwright_server') then create role clampwright_server nologin; end if;
+    exception when duplicate_object or unique_violation then null; end $$`,
+  );
+  await run(
+    db,
+    `do $$ begin
+      if not pg_has_role(current_user, 'clampwright_server', 'member') then execute format('grant clampwright_server to %I', current_user); end if;
+    end $$`,
   );
   const all = Object.keys(COLUMNS);
   await run(db, `revoke all on ${all.join(', ')} from clampwright_server`);

@@ -2,9 +2,6 @@ import { BOOK_PATTERN, DEVICE_PATTERN, idPattern, ROLES } from '@clampwright/rec
 import { z } from 'zod/mini';
 import type { Endpoint } from './endpoint.ts';
 
-// A page that allows no code from text must be able to hold answers against the contract.
-z.config({ jitless: true });
-
 const text = (most: number) => z.string().check(z.minLength(1), z.maxLength(most));
 const job = z.string().check(z.regex(BOOK_PATTERN));
 const device = z.string().check(z.regex(DEVICE_PATTERN));

@@ -19,7 +19,7 @@ export const batchTightened = defineKind<z.infer<typeof body>>({
   fold: {
     joint: (joint, told, look) => {
       const { bolts, step, card, tool } = told.body;
-      judgePlan(joint, told, card);
+      judgePlan(joint, told, card, look);
       judgePerson(joint.found, told, look);
       if (tool !== undefined) judgeTool(joint.found, told, tool, look);
       const done = tightenedOf(told, true);

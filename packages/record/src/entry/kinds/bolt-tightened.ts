@@ -19,7 +19,7 @@ export const boltTightened = defineKind<z.infer<typeof body>>({
   fold: {
     joint: (joint, told, look) => {
       const { bolt, step, card, tool } = told.body;
-      judgePlan(joint, told, card);
+      judgePlan(joint, told, card, look);
       judgePerson(joint.found, told, look);
       if (tool !== undefined) judgeTool(joint.found, told, tool, look);
       tightenBolt(joint, told, bolt, step, tightenedOf(told, false));

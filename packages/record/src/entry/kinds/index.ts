@@ -6,6 +6,7 @@ import { batteryRegistered } from './battery-registered.ts';
 import { boltReplaced } from './bolt-replaced.ts';
 import { boltTightened } from './bolt-tightened.ts';
 import { boltTrouble } from './bolt-trouble.ts';
+import { cardIssued } from './card-issued.ts';
 import { concessionGranted } from './concession-granted.ts';
 import { correction } from './correction.ts';
 import { datumConfirmed } from './datum-confirmed.ts';
@@ -48,6 +49,7 @@ export const KINDS = {
   'bolt-replaced': boltReplaced,
   'bolt-tightened': boltTightened,
   'bolt-trouble': boltTrouble,
+  'card-issued': cardIssued,
   'concession-granted': concessionGranted,
   correction,
   'datum-confirmed': datumConfirmed,

@@ -2,7 +2,7 @@ import { notice } from '@clampwright/core';
 import { find } from '../../fold/found.ts';
 import { judgePerson } from '../../fold/judge-work.ts';
 import { mentionOf } from '../../fold/mention.ts';
-import { openIn } from '../../fold/tighten-bolt.ts';
+import { progressOf } from '../../fold/tighten-bolt.ts';
 import { field, z } from '../field.ts';
 import { defineKind } from '../kind.ts';
 
@@ -19,7 +19,7 @@ export const jointSigned = defineKind<z.infer<typeof body>>({
       judgePerson(joint.found, told, look);
       joint.signatures.push({ mention: mentionOf(told), as: told.body.as });
       const last = joint.plan?.slice.steps.at(-1);
-      const count = last ? openIn(joint, last.step).size : 0;
+      const count = last ? progressOf(joint, last.step).open.size : 0;
       if (count > 0) find(joint.found, told, notice('bolts-left-open', { count }));
     },
   },

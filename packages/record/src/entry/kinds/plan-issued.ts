@@ -1,5 +1,4 @@
 import { mentionOf } from '../../fold/mention.ts';
-import { slice } from '../../fold/slice.ts';
 import { field, z } from '../field.ts';
 import { BOOK, defineKind } from '../kind.ts';
 
@@ -13,30 +12,22 @@ const body = z.strictObject({
   /** what this plan says of work begun under an earlier one */
   earlier: z.optional(z.enum(['continue', 'stop'])),
   tools: z.array(z.strictObject({ serial: field.label, name: field.label, due: field.date })),
-  joints: z.array(slice),
 });
 export type PlanIssued = z.infer<typeof body>;
 
-/** A plan was issued: frozen, numbered, hashed, with all of tools and joints that work is judged by. */
+/** A plan was issued: frozen, numbered, hashed. The card of each joint follows in an entry of its own. */
 export const planIssued = defineKind<PlanIssued>({
   version: 1,
   body,
   signOff: true,
   judgedBy: true,
-  about: ({ joints, tools }) => ({ book: BOOK, joint: joints.map(({ joint }) => joint), tool: tools.map(({ serial }) => serial) }),
+  about: ({ tools }) => ({ book: BOOK, tool: tools.map(({ serial }) => serial) }),
   fold: {
     book: (book, told) => {
       const { number, plan, engine, title, site } = told.body;
       book.title = title;
       book.site = site;
       book.plans.push({ number, hash: plan, engine, mention: mentionOf(told) });
-    },
-    joint: (joint, { body: { number, plan, joints } }) => {
-      const issued = joints.find((one) => one.joint === joint.joint);
-      if (!issued) return;
-      joint.tag = issued.tag;
-      joint.plan = { number, plan, slice: issued, withdrawn: false };
-      joint.open.clear();
     },
     tool: (tool, { body: { tools } }) => {
       const copy = tools.find(({ serial }) => serial === tool.serial);

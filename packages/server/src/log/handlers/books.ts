@@ -63,8 +63,8 @@ export const bookHandlers = {
   state: async ({ params: { job } }, { context: { states } }) => {
     const { fold, size } = await states(job);
     const joints = fold.ids('joint').map((id) => {
-      const { joint, tag, plan, bolts, found, signatures, open } = fold.state('joint', id);
-      const left = Object.fromEntries([...open].map(([step, positions]) => [step, positions.size]));
+      const { joint, tag, plan, bolts, found, signatures, progress } = fold.state('joint', id);
+      const left = Object.fromEntries([...progress].map(([step, { open }]) => [step, open.size]));
       return plain({ joint, tag, bolts: plan?.slice.bolts ?? bolts.size, open: left, found: found.length, signed: signatures.length });
     });
     return done({
