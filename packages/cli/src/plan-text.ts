@@ -6,6 +6,7 @@ import {
   type Plan,
   type RoundPlan,
   type SubgroupPlan,
+  type SupplyPlan,
 } from '@clampwright/core';
 import { endText, label, remedy, say, says, settingLine, stepText, type UnitSystem, verdictText, whereabouts } from '@clampwright/words';
 import { textTable } from './text-table.ts';
@@ -69,10 +70,21 @@ function subgroupCells(subgroup: SubgroupPlan, units: UnitSystem): string[] {
 function dayText({ sums: { minutes, energy, supply, crews } }: Plan): string {
   const hours = (of: number) => (of / 60).toFixed(1);
   const lines = [label('sums.effort', { hours: hours(minutes), energy: (energy / 1000).toFixed(0) })];
-  if (supply) lines.push(label('sums.supply', { charges: supply.charges, batteries: supply.batteries, chargers: supply.chargers }));
+  if (supply) lines.push(...supplyLines(supply));
   if (crews.length > 1)
     for (const { crew, joints, minutes: own } of crews) lines.push(label('sums.crew', { crew, joints: few(joints), hours: hours(own) }));
   return `${label('sums.title')}\n${lines.map((line) => `  ${line}`).join('\n')}`;
+}
+
+function supplyLines({ turns, more, chargers, notToBegin }: SupplyPlan): string[] {
+  return [
+    ...turns.map(({ serial, pulls, joints, chance }) =>
+      label('sums.battery', { serial, pulls, joints: few(joints), chance: { dimension: 'percent', value: chance } }),
+    ),
+    more === null ? label('sums.more-none') : label('sums.more', { more, chargers }),
+    ...(notToBegin.length > 0 ? [label('sums.not-to-begin', { joints: few(notToBegin) })] : []),
+    label('sums.drawn'),
+  ];
 }
 
 function roundsLine(tag: string, { rounds, custom, mode }: InteractionPlan): string {

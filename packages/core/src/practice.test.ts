@@ -132,7 +132,13 @@ describe('3 Tool', () => {
 
 describe('4 Battery', () => {
   test('4.2 a 6 A charger behind an inverter takes 12.0 A: it blows 10 A and sits at the 80 % line of 15 A', () => {
-    const current = socketCurrent({ chargeCurrent: 6, packVolts: 18, chargerEfficiency: 0.85, inverterEfficiency: 0.88, vehicleVolts: 12 });
+    const current = socketCurrent({
+      chargeCurrent: 6,
+      batteryVolts: 18,
+      chargerEfficiency: 0.85,
+      inverterEfficiency: 0.88,
+      vehicleVolts: 12,
+    });
     expect(current).toBeCloseTo(12, 1);
     expect(roadChargingNotices(current, 10).map(({ code }) => code)).toEqual(['socket-fuse']);
     expect(roadChargingNotices(current, 15).map(({ code }) => code)).toEqual(['socket-near-fuse']);

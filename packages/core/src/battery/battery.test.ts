@@ -197,7 +197,13 @@ test('the stop rule goes by how the step ends', () => {
 
 describe('charging on the road', () => {
   test('a 6 A charger through an inverter blows a fuse of 10 A and sits at the line of 15 A', () => {
-    const current = socketCurrent({ chargeCurrent: 6, packVolts: 18, chargerEfficiency: 0.85, inverterEfficiency: 0.88, vehicleVolts: 12 });
+    const current = socketCurrent({
+      chargeCurrent: 6,
+      batteryVolts: 18,
+      chargerEfficiency: 0.85,
+      inverterEfficiency: 0.88,
+      vehicleVolts: 12,
+    });
     expect(current * 12).toBeGreaterThan(socketPower(10, 12, 1));
     expect(current * 12).toBeLessThan(1.01 * socketPower(15));
   });

@@ -28,11 +28,11 @@ export const socketPower = (fuse: number, volts = 12, share: number = CONTINUOUS
 /** Current a charger takes from the vehicle through an inverter, A: the power chain. */
 export const socketCurrent = (of: {
   readonly chargeCurrent: number;
-  readonly packVolts: number;
+  readonly batteryVolts: number;
   readonly chargerEfficiency: number;
   readonly inverterEfficiency: number;
   readonly vehicleVolts: number;
-}): number => (of.chargeCurrent * of.packVolts) / (of.chargerEfficiency * of.inverterEfficiency * of.vehicleVolts);
+}): number => (of.chargeCurrent * of.batteryVolts) / (of.chargerEfficiency * of.inverterEfficiency * of.vehicleVolts);
 
 /**
  * Does a vehicle socket bear charging on the road? Above its fuse: stop. Above what it may give for long: attention, engine running.
@@ -46,43 +46,6 @@ export function roadChargingNotices(current: number, fuse: number): Notice[] {
   const amperes = Math.round(10 * current) / 10;
   if (current > fuse) return [notice('socket-fuse', { current: amperes, fuse })];
   return current > CONTINUOUS_SHARE * fuse ? [notice('socket-near-fuse', { current: amperes, fuse })] : [];
-}
-
-/** What a work day needs of batteries. */
-export interface SupplyPlan {
-  readonly energy: number;
-  /** charges the day takes, and batteries that must be full at its beginning */
-  readonly charges: number;
-  readonly batteries: number;
-  /** chargers that keep up with the crew; 0 where the batteries at hand are enough */
-  readonly chargers: number;
-  /** the fullest first, on the joint with the highest torque */
-  readonly order: readonly string[];
-}
-
-/**
- * How many batteries and chargers a day takes. `minutes`: working time over which the energy is used; `charge`: minutes of one charge;
- * `owned`: batteries at hand, fullest first. With too few, the rest is charged while the crew works.
- *
- * @example
- * const plan = planSupply({ joints: [{ tag: 'J1', energy: 900_000 }], full: 291_600, minutes: 300, charge: 75, owned: 2 });
- * expect(plan).toMatchObject({ charges: 4, batteries: 2, chargers: 1 });
- */
-export function planSupply(of: {
-  readonly joints: readonly { readonly tag: string; readonly energy: number; readonly torque?: number }[];
-  readonly full: number;
-  readonly minutes: number;
-  readonly charge: number;
-  readonly owned: number;
-}): SupplyPlan {
-  const { joints, full, minutes, charge, owned } = of;
-  const energy = joints.reduce((sum, joint) => sum + joint.energy, 0);
-  const charges = batteriesNeeded(energy, full);
-  const between = Math.max(0, charges - owned);
-  // charges that fall due while the crew works, one after another on each charger
-  const chargers = between === 0 ? 0 : Math.max(1, Math.ceil((between * charge) / Math.max(minutes, 1)));
-  const order = [...joints].sort((a, b) => (b.torque ?? 0) - (a.torque ?? 0)).map(({ tag }) => tag);
-  return { energy, charges, batteries: Math.min(charges, owned), chargers, order };
 }
 
 /** When a battery that runs low stops the work, by how a step ends. */

@@ -1,5 +1,4 @@
 import type { RequiredCheck } from '../assembly/checks.ts';
-import type { SupplyPlan } from '../battery/supply.ts';
 import type { ChosenSetting } from '../chart/choose-setting.ts';
 import type { CivilDate } from '../date.ts';
 import type { CrewDay } from '../duration/joint-time.ts';
@@ -13,6 +12,7 @@ import type { TighteningList } from '../sequence/ring.ts';
 import type { Cited, Source } from '../source.ts';
 import type { Resilience } from '../stiffness/bolt-resilience.ts';
 import type { ExpectedRotation } from '../stiffness/expected-rotation.ts';
+import type { SupplyPlan } from './effort.ts';
 import type { InspectionPlan } from './inspection-plan.ts';
 import type { InteractionPlan } from './interaction-plan.ts';
 import type { WorkPlan } from './work-plan.ts';

@@ -36,8 +36,14 @@ test('battery tools draw more than the nuts get; batteries and chargers follow',
   const { work } = plan.joints[0]!;
   expect(work!.draw).toBeGreaterThan(work!.energy / 0.4);
   const { supply, minutes } = plan.sums;
-  // 18 V · 5 Ah · 0.9 usable
-  expect(supply!.charges).toBe(Math.ceil((12 * work!.draw!) / (90 * 3600 * 0.9)));
+  const pulls = 12 * work!.pulls;
+  expect(supply!.draw).toBeCloseTo(12 * work!.draw!, 6);
+  // four lit: at least three quarters of 18 V · 5 Ah · 0.9 usable
+  expect(supply!.turns[0]!.pulls).toBeLessThan((90 * 3600 * 0.9) / (work!.draw! / work!.pulls));
+  expect(supply!.turns[0]!.chance).toBeGreaterThanOrEqual(0.9);
+  const covered = supply!.turns.reduce((sum, turn) => sum + turn.pulls, 0);
+  expect(covered < pulls).toBe(supply!.notToBegin.length > 0);
+  expect(supply!.more! > 0).toBe(covered < pulls);
   expect(minutes).toBeCloseTo(12 * work!.minutes, 9);
   expect(planJob(testJob(joints, { tools, batteries: [{ ...battery, volts: 0 }] })).sums.supply).toBeUndefined();
 });

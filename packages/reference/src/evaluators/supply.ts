@@ -100,7 +100,7 @@ export const batteries: Evaluators = {
   socket_current_while_charging_through_inverter: (inputs) =>
     socketCurrent({
       chargeCurrent: num(inputs, 'charge_current_A'),
-      packVolts: num(inputs, 'pack_V'),
+      batteryVolts: num(inputs, 'pack_V'),
       chargerEfficiency: num(inputs, 'charger_efficiency'),
       inverterEfficiency: num(inputs, 'inverter_efficiency'),
       vehicleVolts: num(inputs, 'vehicle_V'),

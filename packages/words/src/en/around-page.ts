@@ -61,8 +61,12 @@ export const AROUND_TEXTS = {
   'valve.caution.position indicator watched': 'A second person watches the position indicator.',
   'valve.caution.arm clear of the wheel': 'The reaction arm stands on something fixed, never on wheel or stem.',
   'sums.effort': '{hours} h at the tools, {energy} kJ on the nuts',
-  'sums.supply':
-    '{charges, plural, one {# battery charge} other {# battery charges}}, {batteries, plural, one {# battery} other {# batteries}} full at the start{chargers, plural, =0 {} one {, # charger running} other {, # chargers running}}',
+  'sums.battery': 'battery {serial}: {pulls, plural, one {# pull} other {# pulls}}, {joints}; it lasts in {chance} of cases',
+  'sums.more':
+    '{more, plural, =0 {no further battery} one {one more full battery} other {# more full batteries}}{chargers, plural, =0 {} one {, # charger running} other {, # chargers running}}',
+  'sums.more-none': 'these batteries do not do a single pull: take larger or warmer ones',
+  'sums.not-to-begin': 'not to be begun on these batteries: {joints}',
+  'sums.drawn': 'draw by a usual efficiency; note the bolt at each drop of the gauge and it is known',
   'sums.crew': 'crew {crew}: {joints}, {hours} h',
   'sums.title': 'The day',
 } as const;
