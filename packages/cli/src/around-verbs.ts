@@ -1,6 +1,6 @@
 import { FASTENER_STATES } from '@clampwright/core';
 import { type Command, Option } from 'commander';
-import { drawCommand } from './draw-command.ts';
+import { drawCommand, inspectCommand } from './draw-command.ts';
 import { judgeCommand } from './judge-command.ts';
 import { loosenCommand } from './loosen-command.ts';
 import { valvesCommand } from './valves-command.ts';
@@ -48,6 +48,18 @@ Exit code: 0 all may be loosened; 1 something stops or holds; 2 nothing could be
     .option('--json', 'print the draw as JSON')
     .addHelpText('after', '\nExample:\n  clampwright draw demo --seed 20261125\n\nExit code: 0 drawn; 2 nothing could be drawn.')
     .action((folder: string, options) => finish(drawCommand(folder, options)));
+
+  program
+    .command('inspect')
+    .argument('<folder>', 'job folder')
+    .argument('<file>', 'YAML file with the seed of the draw and what was found at each bolt')
+    .description('hold what was found against the draw: accepted, rejected, not finished')
+    .option('--json', 'print the records as JSON')
+    .addHelpText(
+      'after',
+      '\nExample:\n  clampwright inspect demo demo/inspection.yaml\n\nExit code: 0 accepted; 1 rejected or not finished; 2 not to be judged.',
+    )
+    .action((folder: string, file: string, options) => finish(inspectCommand(folder, file, options)));
 
   program
     .command('judge')

@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
 const ROOT = join(import.meta.dirname, '../../..');
 const demo = join(ROOT, 'demo');
@@ -88,5 +88,36 @@ describe('judge', () => {
     writeFileSync(join(folder, 'broken.yaml'), 'shots: [\n');
     expect(run('judge', 'broken.yaml').status).toBe(1);
     expect(run('judge', 'nowhere.yaml').status).toBe(2);
+  });
+});
+
+describe('inspect', () => {
+  let drawn: readonly { readonly tag: string; readonly bolts: readonly number[] }[] = [];
+  beforeAll(() => {
+    drawn = JSON.parse(run('draw', demo, '--seed', '9', '--json').stdout).joints;
+  });
+  const write = (found: readonly string[], head = 'seed: 9\nwrench: SK-I009\n') =>
+    writeFileSync(join(folder, 'inspection.yaml'), `${head}found:\n${found.map((line) => `  - ${line}\n`).join('')}`);
+  const lines = (bad?: string) =>
+    drawn.flatMap(({ tag, bolts }) => bolts.map((bolt) => `{ joint: ${tag}, bolt: ${bolt}, conforms: ${`${tag}/${bolt}` !== bad} }`));
+  test('all conform: accepted; one does not: rejected; one is open: not finished', () => {
+    write(lines());
+    expect(run('inspect', demo, 'inspection.yaml')).toMatchObject({ status: 0 });
+    const { tag, bolts } = drawn[0]!;
+    write(lines(`${tag}/${bolts[0]}`));
+    const rejected = run('inspect', demo, 'inspection.yaml');
+    expect(rejected).toMatchObject({ status: 1 });
+    expect(rejected.stdout).toContain(`not conforming: ${tag}/${bolts[0]}`);
+    write(lines().slice(1));
+    const open = run('inspect', demo, 'inspection.yaml');
+    expect(open).toMatchObject({ status: 1 });
+    expect(open.stdout).toContain('Not finished');
+  }, 60_000);
+  test('the same bolt twice, one that was not drawn, the tool that tightened: refused, all at once', () => {
+    const [first] = lines();
+    write([first!, first!, '{ joint: PH-F1, bolt: 1, conforms: true }'], 'seed: 9\nwrench: SK-B204\n');
+    const { status, stderr } = run('inspect', demo, 'inspection.yaml');
+    expect(status).toBe(2);
+    expect(stderr.match(/→/g)!.length).toBeGreaterThanOrEqual(3);
   });
 });

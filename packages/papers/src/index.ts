@@ -5,4 +5,14 @@ export { type At, jointDrawing, type Paint, type Role, type Scene, type Shape, t
 // Pages and cards
 export { type CardsOptions, cardCss, cardsHtml, jointHtml, type Links, missingHtml, pageCss, planHtml } from './page/index.tsx';
 // Reading
-export { type JudgedTest, LARGEST_FILE, type OpenFile, type ReadJob, readJob, readTests, readValves } from './read/index.ts';
+export {
+  type JudgedTest,
+  LARGEST_FILE,
+  type OpenFile,
+  type ReadInspection,
+  type ReadJob,
+  readInspection,
+  readJob,
+  readTests,
+  readValves,
+} from './read/index.ts';

@@ -1,4 +1,5 @@
 /** Every text people read. */
+export { inspectionText } from './inspection-text.ts';
 export { fill } from './message.ts';
 export { remedy, says, whereabouts } from './notice.ts';
 export { type LabelKey, label, levelText } from './page-words.ts';

@@ -25,6 +25,7 @@ export const aroundNotices = {
   'lot-test-old': hold<{ lot: string; days: number; allowed: number }>(),
   'lot-test-temperature': attention<{ lot: string; apart: number; usual: number }>(),
   'lot-retest': stop<{ lot: string }>(),
+  'sample-none': fault(),
   'sample-size': fault<{ size: string; bolts: number }>(),
   'sample-seed': fault<{ seed: string }>(),
   'sequential-limits': fault<{ type: string; least: number; most: number }>(),

@@ -1,5 +1,6 @@
 /** One function: job in, plan out. */
 export { compareTags } from './compare-tags.ts';
+export { drawForPlan, inspectPlan } from './drawn-inspection.ts';
 export type { SupplyPlan } from './effort.ts';
 export type { InspectionPlan } from './inspection-plan.ts';
 export type { InteractionPlan, RoundPlan, RoundSetting } from './interaction-plan.ts';

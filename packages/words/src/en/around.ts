@@ -83,6 +83,7 @@ export const aroundTexts = {
     says: 'Lot {lot} was wet or lubricated again after its test.',
     remedy: 'Its friction is unknown: test again before it is used.',
   },
+  'sample-none': { says: 'No joint asks for a sample.', remedy: 'Enter execution-class in job.yaml, or give the number of bolts.' },
   'sample-size': { says: '“{size}” bolts cannot be drawn from {bolts}.', remedy: 'Give a whole number from 1 to the number of bolts.' },
   'sample-seed': { says: '“{seed}” is not a seed.', remedy: 'Give a whole number from 0 on, and record it.' },
   'sequential-limits': {
