@@ -1,6 +1,7 @@
 /** What drives the tool: energy of a bolt, what a battery still does, how many a day takes, other supplies. */
 export {
   type Battery,
+  type Cells,
   canPush,
   coldShare,
   gaugeInterval,
@@ -12,7 +13,7 @@ export {
   voltageSag,
 } from './battery.ts';
 export { type Belief, type DrawLine, drawBetweenDrops, drawLine, learnt, learntFromDrop, nextChargeBound } from './learn.ts';
-export { type Cells, greatestPush, type PeakDraw, pushes, resistanceRatio } from './push.ts';
+export { greatestPush, type PeakDraw, pushes, resistanceRatio } from './push.ts';
 export {
   type BoltsRemaining,
   boltBounds,

@@ -2,14 +2,7 @@ import { notice } from '../notice/index.ts';
 import { torque as torqueMeasure } from '../notice/measure.ts';
 import { done, type Outcome, refused } from '../outcome.ts';
 import { type NewtonMillimetre, Nmm } from '../quantity.ts';
-import { canPush, type PeakLoad, voltageSag } from './battery.ts';
-
-/** Cells of a battery: how they are wired, and the resistance of one at 25 °C, Ω. */
-export interface Cells {
-  readonly series: number;
-  readonly parallel: number;
-  readonly resistance: number;
-}
+import { type Cells, canPush, type PeakLoad, voltageSag } from './battery.ts';
 
 /** What a tool asks of its battery, from the bench. */
 export interface PeakDraw {
