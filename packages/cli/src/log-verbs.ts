@@ -45,6 +45,15 @@ export function addLogVerbs(program: Command, finish: (code: Promise<number>) =>
     .description('put a backup into an empty folder or database, and read it again')
     .action((file: string, options) => finish(import('./store-commands.ts').then(({ restoreCommand }) => restoreCommand(file, options))));
 
+  data(program.command('due').argument('<job>', 'id of the job'))
+    .description('which signed joints fall due for retightening or a look, from the log')
+    .option('--months <count>', 'months between, by the maintenance manual', '12')
+    .option('--share <percent>', 'share of the bolts to try; all of a joint where one was loose', '10')
+    .option('--today <date>', 'day to judge by, year-month-day')
+    .option('--json', 'print it as JSON')
+    .addHelpText('after', '\nExit code: 0 nothing is overdue; 1 something is; 2 no such book.')
+    .action((job: string, options) => finish(import('./due-command.ts').then(({ dueCommand }) => dueCommand(job, options))));
+
   data(program.command('audit'))
     .description('read every entry of every book again: bytes, chains, tree')
     .action((options) => finish(import('./store-commands.ts').then(({ auditCommand }) => auditCommand(options))));

@@ -11,7 +11,7 @@ const fail = (text: string): number => {
 };
 
 /** Opens the books beside a server that may be running. */
-async function reading(where: Where, work: (store: Store) => Promise<number>): Promise<number> {
+export async function reading(where: Where, work: (store: Store) => Promise<number>): Promise<number> {
   if ('folder' in where && !existsSync(where.folder)) return fail(`There is no folder ${where.folder}.`);
   const store = await openStore(where, { mode: 'reader' });
   try {

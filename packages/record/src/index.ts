@@ -16,6 +16,7 @@ export { type BodyOf, KINDS, type KindName } from './entry/kinds/index.ts';
 export { ROLES } from './entry/kinds/person-enrolled.ts';
 export { isSignOff } from './entry/understand.ts';
 export { type Around, writeEntry } from './entry/write.ts';
+export { finishedJoints } from './fold/finished-joints.ts';
 export { type Fold, openFold } from './fold/fold.ts';
 export type { Nonconformance } from './fold/nonconformance.ts';
 export { type NotVerified, type Verified, type VerifyOptions, verifyHandover } from './handover/verify.ts';

@@ -2,5 +2,6 @@
 export { createApp } from './create-app.ts';
 export { auditBook, makeHandover } from './log/make-handover.ts';
 export { BookDamaged, NeedsTls, type ServingBooks, serveBooks } from './log/serve-books.ts';
+export { openStates } from './log/states.ts';
 export { storeIsAway } from './log/store-is-away.ts';
 export { type ServeOptions, type Serving, serve } from './serve.ts';
