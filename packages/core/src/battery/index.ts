@@ -1,18 +1,27 @@
 /** What drives the tool: energy of a bolt, what a battery still does, how many a day takes, other supplies. */
 export {
   type Battery,
-  canPush,
   coldShare,
   gaugeInterval,
-  type PeakLoad,
   ratedEnergy,
   TEMPERATURES,
   USABLE_SHARE,
   usableEnergy,
-  voltageSag,
 } from './battery.ts';
+export { batteryNotices } from './battery-notices.ts';
 export { type Belief, type DrawLine, drawBetweenDrops, drawLine, learnt, learntFromDrop, nextChargeBound } from './learn.ts';
-export { type Cells, greatestPush, type PeakDraw, pushes, resistanceRatio } from './push.ts';
+export { type Supply, supplyNotices } from './other-supplies.ts';
+export {
+  type Cells,
+  canPush,
+  greatestPush,
+  type PeakDraw,
+  type PeakLoad,
+  pushes,
+  resistanceRatio,
+  transferablePower,
+  voltageSag,
+} from './push.ts';
 export {
   type BoltsRemaining,
   boltBounds,
@@ -26,21 +35,7 @@ export {
   pullsLasting,
   STOP_CONFIDENCE,
 } from './remaining.ts';
+export { CONTINUOUS_SHARE, roadChargingNotices, socketCurrent, socketPower } from './road-charging.ts';
 export { type BatteryAtHand, type BatteryTurn, type Pull, resumeList, type SharedPulls, sharePulls } from './share-pulls.ts';
-export {
-  batteriesNeeded,
-  batteryNotices,
-  beforeNextBolt,
-  CONTINUOUS_SHARE,
-  canFinish,
-  chargeMinutes,
-  jointEnergy,
-  roadChargingNotices,
-  type StepDraw,
-  type StepEnding,
-  type Supply,
-  socketCurrent,
-  socketPower,
-  supplyNotices,
-} from './supply.ts';
+export { batteriesNeeded, beforeNextBolt, canFinish, chargeMinutes, jointEnergy, type StepDraw, type StepEnding } from './supply.ts';
 export { drawPerBolt, overallEfficiency, type ToolDraw, type TurnOfBolt, tighteningWork, USUAL_DRAW } from './work.ts';
