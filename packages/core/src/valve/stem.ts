@@ -83,7 +83,7 @@ export function helpedStemFactor(thread: StemThread, friction: number): Millimet
 
 /** Torque that moves a stem against its thrust, or with it where the thrust is below zero, N·mm. */
 export const movingTorque = (thrust: Newton, thread: StemThread, friction: number): NewtonMillimetre =>
-  thrust >= 0 ? stemTorque(thrust, stemFactor(thread, friction)) : stemTorque(N(-thrust), helpedStemFactor(thread, friction));
+  thrust >= 0 ? stemTorque(thrust, stemFactor(thread, friction)) : stemTorque(N(Math.abs(thrust)), helpedStemFactor(thread, friction));
 
 /** Torque on the handwheel nut, N·mm. */
 export const stemTorque = (thrust: Newton, factor: Millimetre): NewtonMillimetre => Nmm(thrust * factor);
