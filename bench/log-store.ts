@@ -47,17 +47,18 @@ function bareSqlite(folder: string): (batch: readonly Kept[], at: number) => voi
   });
 }
 
-async function barePostgres(url: string): Promise<(batch: readonly Kept[], at: number) => Promise<void>> {
+async function barePostgres(url: string) {
   const client = new pg.Client({ connectionString: url });
   await client.connect();
   await client.query(`create table bare ${SHAPE('bigint', 'bytea')}; create unique index bare_by_hash on bare (job, hash)`);
   const text = `insert into bare values ${Array.from({ length: BATCH }, (_, row) => `(${Array.from({ length: 8 }, (_unused, i) => `$${row * 8 + i + 1}`).join(',')})`).join(',')}`;
-  return async (batch, at) => {
+  const insert = async (batch: readonly Kept[], at: number) => {
     await client.query(
       text,
       batch.flatMap((one, i) => rowOf(one, at + i)),
     );
   };
+  return { insert, end: () => client.end() };
 }
 
 /** Entries a second, batch by batch in turn so that both meet the same machine. */
@@ -91,7 +92,9 @@ export async function logStoreBench(): Promise<void> {
   const database = await testDatabase();
   if ('missing' in database) console.log(`left out: store.append on PostgreSQL (${database.missing})`);
   else {
-    line('PostgreSQL', await compare({ url: database.url }, await barePostgres(database.url)));
-    await database.drop().catch(() => {});
+    const bare = await barePostgres(database.url);
+    line('PostgreSQL', await compare({ url: database.url }, bare.insert));
+    await bare.end();
+    await database.drop();
   }
 }

@@ -1,4 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { NOTICES } from '../packages/core/src/index.ts';
 import { EN_NOTICES } from '../packages/words/src/en/index.ts';
@@ -51,6 +52,19 @@ test('core knows no library but special functions, and neither Node nor the brow
       .flatMap(({ text }) => imports(text))
       .filter((one) => one.startsWith('node:')),
   ).toEqual([]);
+});
+
+test('the verifier of handover files knows nothing of the code that writes them', () => {
+  const reached = new Set<string>();
+  const follow = (file: string) => {
+    if (reached.has(file)) return;
+    reached.add(file);
+    for (const specifier of imports(readFileSync(file, 'utf8')).filter((one) => one.startsWith('.')))
+      follow(join(dirname(file), specifier));
+  };
+  follow('packages/record/src/handover/verify.ts');
+  expect([...reached].filter((file) => /write|\/fold\/fold|kinds\//.test(file))).toEqual([]);
+  expect(reached.size).toBeGreaterThan(10);
 });
 
 test('every notice has its text, and every text its notice', () => {

@@ -76,6 +76,18 @@ describe('judge', () => {
     expect(stdout).toMatch(/■ tool SK-B117: fail/);
     expect(stdout).toMatch(/flange PH-F1: .*go on/);
   });
+  /** FHWA/AASHTO rotational-capacity test, 7/8 A325: 39 kip; torque at most 0.25·P·D, 1.15·39 kip left after the turn. */
+  test('a rotational-capacity test passes, and fails where a nut stripped', () => {
+    const of = (more: string) =>
+      writeFileSync(
+        join(folder, 'capacity.yaml'),
+        `rotational-capacity:\n  - { lot: B1/N1/W1, minimum: 39 kip, diameter: 0.875 in, assemblies: [${Array.from({ length: 2 }, () => `{ torque: 560 lbf·ft, tension: 41 kip, tension-after-turn: 46 kip${more} }`).join(', ')}] }\n`,
+      );
+    of('');
+    expect(run('judge', 'capacity.yaml')).toMatchObject({ status: 0, stdout: '● lots B1/N1/W1: rotational capacity shown\n' });
+    of(', damaged: true');
+    expect(run('judge', 'capacity.yaml').status).toBe(1);
+  });
   test('a lot of two points, a negative torque and a line that is no YAML are named', () => {
     writeFileSync(
       join(folder, 'own.yaml'),

@@ -43,6 +43,8 @@ function lineOf(test: JudgedTest): string {
       const { passed, torque } = test.verdict;
       return `lot ${test.of}: ${passed ? 'verified' : 'not verified'}${torque === undefined ? '' : `, wrench at ${say({ dimension: 'torque', value: torque })}`}`;
     }
+    case 'rotational-capacity':
+      return `lots ${test.of}: rotational capacity ${test.verdict.passed ? 'shown' : 'not shown'}`;
     case 'shots': {
       const { verdict, mean, bias, interval } = test.verdict;
       const wide = interval ? `; 95 % of shots lie between ${shown(interval.low)} and ${shown(interval.high)}, with 95 % confidence` : '';

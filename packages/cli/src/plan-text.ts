@@ -6,9 +6,21 @@ import {
   type Plan,
   type RoundPlan,
   type SubgroupPlan,
-  type SupplyPlan,
 } from '@clampwright/core';
-import { endText, label, remedy, say, says, settingLine, stepText, type UnitSystem, verdictText, whereabouts } from '@clampwright/words';
+import {
+  dayLines,
+  endText,
+  fewTags,
+  label,
+  remedy,
+  say,
+  says,
+  settingLine,
+  stepText,
+  type UnitSystem,
+  verdictText,
+  whereabouts,
+} from '@clampwright/words';
 import { textTable } from './text-table.ts';
 
 /** The plan as people like to read it in a terminal: what to fix first, then every joint with its last setting. */
@@ -30,7 +42,11 @@ export function planText(plan: Plan, faults: readonly Notice[]): string {
   );
   const rounds = plan.joints.flatMap((joint) => (joint.interaction ? [roundsLine(joint.tag, joint.interaction)] : []));
   if (rounds.length > 0) parts.push(`Rounds where bolts act on each other\n${rounds.join('\n')}`);
-  parts.push(dayText(plan));
+  parts.push(
+    `${label('sums.title')}\n${dayLines(plan)
+      .map((line) => `  ${line}`)
+      .join('\n')}`,
+  );
   const first = fixFirst(plan, units);
   if (first !== '') parts.push(`Fix first\n${first}`);
   return `${parts.join('\n\n')}\n`;
@@ -66,27 +82,6 @@ function subgroupCells(subgroup: SubgroupPlan, units: UnitSystem): string[] {
   ];
 }
 
-/** Time, energy, batteries and crews of what may be tightened. */
-function dayText({ sums: { minutes, energy, supply, crews } }: Plan): string {
-  const hours = (of: number) => (of / 60).toFixed(1);
-  const lines = [label('sums.effort', { hours: hours(minutes), energy: (energy / 1000).toFixed(0) })];
-  if (supply) lines.push(...supplyLines(supply));
-  if (crews.length > 1)
-    for (const { crew, joints, minutes: own } of crews) lines.push(label('sums.crew', { crew, joints: few(joints), hours: hours(own) }));
-  return `${label('sums.title')}\n${lines.map((line) => `  ${line}`).join('\n')}`;
-}
-
-function supplyLines({ turns, more, chargers, notToBegin }: SupplyPlan): string[] {
-  return [
-    ...turns.map(({ serial, pulls, joints, chance }) =>
-      label('sums.battery', { serial, pulls, joints: few(joints), chance: { dimension: 'percent', value: chance } }),
-    ),
-    more === null ? label('sums.more-none') : label('sums.more', { more, chargers }),
-    ...(notToBegin.length > 0 ? [label('sums.not-to-begin', { joints: few(notToBegin) })] : []),
-    label('sums.drawn'),
-  ];
-}
-
 function roundsLine(tag: string, { rounds, custom, mode }: InteractionPlan): string {
   const worst = ({ worst: share }: RoundPlan) => say({ dimension: 'percent', value: share });
   const minutes = rounds.reduce((sum, round) => sum + round.minutes, 0);
@@ -110,9 +105,7 @@ function fixFirst(plan: Plan, units: UnitSystem): string {
     .sort((a, b) => rank[levelOf(a.notice.code)] - rank[levelOf(b.notice.code)])
     .map(
       ({ notice, tags }) =>
-        `  ${levelOf(notice.code).padEnd(9)}  ${few(tags)}: ${says(notice, units)}\n             → ${remedy(notice, units)}`,
+        `  ${levelOf(notice.code).padEnd(9)}  ${fewTags(tags)}: ${says(notice, units)}\n             → ${remedy(notice, units)}`,
     )
     .join('\n');
 }
-
-const few = (tags: readonly string[]) => (tags.length > 6 ? `${tags.slice(0, 6).join(', ')} and ${tags.length - 6} more` : tags.join(', '));

@@ -5,6 +5,7 @@ import Database from 'better-sqlite3';
 import { CompiledQuery, type Dialect, Kysely, Migrator, PostgresDialect, SqliteDialect } from 'kysely';
 import pg from 'pg';
 import type { Engine } from './engine.ts';
+import { type HotPath, postgresPath, sqlitePath } from './hot-path.ts';
 import { migrationsFor } from './migrations/index.ts';
 import type { Tables } from './tables.ts';
 
@@ -15,6 +16,7 @@ export type Mode = 'server' | 'reader';
 export interface Connected {
   readonly engine: Engine;
   readonly db: Kysely<Tables>;
+  readonly hot: HotPath;
   readonly close: () => Promise<void>;
 }
 
@@ -45,6 +47,7 @@ async function connectFolder(folder: string, mode: Mode): Promise<Connected> {
   return {
     engine: 'sqlite',
     db,
+    hot: sqlitePath(file),
     close: async () => {
       await db.destroy();
       release();
@@ -134,7 +137,7 @@ async function connectDatabase(url: string, mode: Mode): Promise<Connected> {
       },
     }),
   });
-  return { engine: 'postgres', db, close: () => db.destroy() };
+  return { engine: 'postgres', db, hot: postgresPath(), close: () => db.destroy() };
 }
 
 const INT8 = 20;

@@ -61,17 +61,18 @@ export async function openStore(where: Where, { mode = 'server', now = () => new
   return storeOver(await connect(where, mode), now);
 }
 
-function storeOver({ engine, db, close }: Connected, now: () => Date): Store {
+function storeOver(connected: Connected, now: () => Date): Store {
+  const { engine, db, close } = connected;
   const write = <T>(work: (transaction: Transaction<Tables>) => Promise<T>) => retrying(() => immediate(db, engine, work));
   return {
     engine,
     close,
-    append: (job, entries, heads) => write((transaction) => appendIn(transaction, engine, job, entries, heads, clockOf(now))),
+    append: (job, entries, heads) => write((transaction) => appendIn(transaction, connected, job, entries, heads, clockOf(now))),
     restore: (job, rows, heads) =>
       write(async (transaction) => {
         const entries = rows.map(({ bytes }) => readable(bytes));
         let at = 0;
-        const receipts = await appendIn(transaction, engine, job, entries, heads, () => rows[at++]!.receipt.arrived);
+        const receipts = await appendIn(transaction, connected, job, entries, heads, () => rows[at++]!.receipt.arrived);
         const wrong = receipts.findIndex(
           (receipt, i) => receipt.index !== rows[i]!.receipt.index || receipt.arrived !== rows[i]!.receipt.arrived,
         );
@@ -181,39 +182,30 @@ function immediate<T>(db: Kysely<Tables>, engine: Engine, work: (transaction: Tr
   });
 }
 
-/** Rows to a statement: databases bound the number of its parameters. */
-const MOST_ROWS = 500;
-
 async function appendIn(
   db: Transaction<Tables>,
-  engine: Engine,
+  { engine, hot }: Pick<Connected, 'engine' | 'hot'>,
   job: string,
   entries: readonly Kept[],
   heads: readonly SignedHead[],
   arrivedAfter: (last: string) => string,
 ): Promise<readonly Receipt[]> {
   // On PostgreSQL the row of the tail is the lock of the book: whoever holds it gives out places.
-  if (engine === 'postgres')
+  const lock = () => {
+    const row = db.selectFrom('tail').selectAll().where('job', '=', job);
+    return (engine === 'postgres' ? row.forUpdate() : row).executeTakeFirst();
+  };
+  let tail = await lock();
+  if (!tail && engine === 'postgres') {
     await db
       .insertInto('tail')
       .values({ job, size: 0, arrived: '', frontier: Buffer.alloc(0) })
       .onConflict((conflict) => conflict.column('job').doNothing())
       .execute();
-  const locked = db.selectFrom('tail').selectAll().where('job', '=', job);
-  const tail = await (engine === 'postgres' ? locked.forUpdate() : locked).executeTakeFirst();
-  const before =
-    entries.length === 0
-      ? []
-      : await db
-          .selectFrom('entry')
-          .select(['hash', 'place', 'arrived'])
-          .where('job', '=', job)
-          .where(
-            'hash',
-            'in',
-            entries.map(({ hash }) => Buffer.from(hash, 'hex')),
-          )
-          .execute();
+    tail = await lock();
+  }
+  const hashes = entries.map(({ hash }) => Buffer.from(hash, 'hex'));
+  const before = entries.length === 0 ? [] : await hot.known(db, job, hashes);
   const known = new Map(
     before.map(({ hash, place, arrived: then }) => {
       const entry = hash.toString('hex') as Hash;
@@ -224,7 +216,7 @@ async function appendIn(
   let frontier = tail ? readFrontier(tail.size, tail.frontier) : EMPTY_FRONTIER;
   const fresh: (Tables['entry'] & { hash: Buffer })[] = [];
   const runs: Tables['subtree'][] = [];
-  const receipts = entries.map(({ hash, bytes, entry }): Receipt => {
+  const receipts = entries.map(({ hash, bytes, entry }, at): Receipt => {
     const there = known.get(hash);
     if (there) return there;
     arrived = arrivedAfter(arrived);
@@ -236,7 +228,7 @@ async function appendIn(
     fresh.push({
       job,
       place: receipt.index,
-      hash: Buffer.from(hash, 'hex'),
+      hash: hashes[at]!,
       device: entry.device,
       sequence: entry.sequence,
       counter: entry.counter,
@@ -245,11 +237,7 @@ async function appendIn(
     });
     return receipt;
   });
-  for (let at = 0; at < fresh.length; at += 500)
-    await db
-      .insertInto('entry')
-      .values(fresh.slice(at, at + MOST_ROWS))
-      .execute();
+  await hot.insert(db, fresh);
   if (runs.length > 0) await db.insertInto('subtree').values(runs).execute();
   if (heads.length > 0)
     await db

@@ -1,4 +1,5 @@
 /** Every text people read. */
+export { dayLines, fewTags } from './day-text.ts';
 export { inspectionText } from './inspection-text.ts';
 export { fill } from './message.ts';
 export { remedy, says, whereabouts } from './notice.ts';

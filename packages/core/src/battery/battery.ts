@@ -2,6 +2,13 @@ import { type Notice, notice } from '../notice/index.ts';
 import { done, type Outcome, refused } from '../outcome.ts';
 import { between } from './between.ts';
 
+/** Cells of a battery: how they are wired, and the resistance of one at 25 °C, Ω. */
+export interface Cells {
+  readonly series: number;
+  readonly parallel: number;
+  readonly resistance: number;
+}
+
 /** A battery as it is labelled and as it is today. */
 export interface Battery {
   readonly serial: string;
@@ -14,6 +21,8 @@ export interface Battery {
   readonly temperature: number;
   /** segments of the gauge that are lit, of four */
   readonly lit: 0 | 1 | 2 | 3 | 4;
+  /** how its cells are wired, where the sag under peak torque is to be judged */
+  readonly cells?: Cells;
   /** delivered part-charged: charge it fully before its first work */
   readonly neverCharged?: boolean;
 }

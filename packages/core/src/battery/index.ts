@@ -1,6 +1,7 @@
 /** What drives the tool: energy of a bolt, what a battery still does, how many a day takes, other supplies. */
 export {
   type Battery,
+  type Cells,
   coldShare,
   gaugeInterval,
   ratedEnergy,
@@ -12,7 +13,6 @@ export { batteryNotices } from './battery-notices.ts';
 export { type Belief, type DrawLine, drawBetweenDrops, drawLine, learnt, learntFromDrop, nextChargeBound } from './learn.ts';
 export { type Supply, supplyNotices } from './other-supplies.ts';
 export {
-  type Cells,
   canPush,
   greatestPush,
   type PeakDraw,

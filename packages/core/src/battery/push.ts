@@ -2,15 +2,8 @@ import { notice } from '../notice/index.ts';
 import { torque as torqueMeasure } from '../notice/measure.ts';
 import { done, type Outcome, refused } from '../outcome.ts';
 import { type NewtonMillimetre, Nmm } from '../quantity.ts';
-import { temperatureNotices } from './battery.ts';
+import { type Cells, temperatureNotices } from './battery.ts';
 import { between } from './between.ts';
-
-/** Cells of a battery: how they are wired, and the resistance of one at 25 °C, Ω. */
-export interface Cells {
-  readonly series: number;
-  readonly parallel: number;
-  readonly resistance: number;
-}
 
 /** What a tool asks of its battery, from the bench. */
 export interface PeakDraw {

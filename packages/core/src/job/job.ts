@@ -1,4 +1,5 @@
 import type { Battery } from '../battery/battery.ts';
+import type { PeakDraw } from '../battery/push.ts';
 import type { SettingChart, ToolKind } from '../chart/setting-chart.ts';
 import type { CivilDate } from '../date.ts';
 import type { ExecutionClass } from '../inspection/en-1090-inspection.ts';
@@ -66,6 +67,8 @@ export interface Tool {
   readonly chart: SettingChart;
   /** square from the drive's axis to the contact of the reaction arm */
   readonly arm?: Millimetre;
+  /** what the tool draws at its stall, where a bench has found it */
+  readonly peak?: PeakDraw;
   /** torque the arm is rated for */
   readonly armRating?: NewtonMillimetre;
   readonly sockets: readonly Socket[];

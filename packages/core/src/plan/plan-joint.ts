@@ -11,6 +11,7 @@ import { permitNotices } from './permit-notices.ts';
 import type { JointPlan, Permits, Verdict } from './plan.ts';
 import { planSubgroup } from './plan-subgroup.ts';
 import { positionNotices } from './positions.ts';
+import { pushNotices } from './push-notices.ts';
 import { reachNotices } from './reach-notices.ts';
 import { sequenceOf } from './sequence-of.ts';
 import { unique } from './step-settings.ts';
@@ -32,7 +33,7 @@ export function planJoint(context: Context, joint: Joint): JointPlan {
   }
   const { sequence, notices: sequenceNotices } = sequenceOf(joint);
   const steps = planned.flatMap(({ plan }) => plan.tightening?.steps ?? []);
-  notices.push(...sequenceNotices, ...permitNotices(context, joint, steps));
+  notices.push(...sequenceNotices, ...permitNotices(context, joint, steps), ...pushNotices(context, steps));
   // where the tools named are unknown, that is the reason, and not that the job has none
   const said = joint.tools.length === 0 ? notices : notices.filter(({ code }) => code !== 'no-tool');
   const reasons = unique(said).sort((a, b) => RANK[levelOf(a.code)] - RANK[levelOf(b.code)]);

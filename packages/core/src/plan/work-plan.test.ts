@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
+import type { Battery } from '../battery/battery.ts';
 import { kN, mm } from '../quantity.ts';
 import { jointWith, testJob, testTool } from '../test-job.ts';
 import { planInteraction } from './plan-interaction.ts';
 import { planJob } from './plan-job.ts';
 
-const battery = { serial: 'P1', volts: 18, ampereHours: 5, health: 1, temperature: 25, lit: 4 } as const;
+const battery = { serial: 'P1', volts: 18, ampereHours: 5, health: 1, temperature: 25, lit: 4 } satisfies Battery as Battery;
 const tools = [{ ...testTool, kind: 'battery' as const }];
 
 test('work of a torque step is half torque times rotation, for every bolt', () => {
@@ -85,4 +86,17 @@ test('inspection by rule set and execution class', () => {
   expect(of('en1090-torque', { executionClass: 'EXC3' })).toMatchObject({ method: 'control torque', sample: 1, torqueProves: true });
   expect(of('en1090-combined', { executionClass: 'EXC3' })).toMatchObject({ method: 'angle marks', torqueProves: false });
   expect(of('en1090-torque')).not.toHaveProperty('sample');
+});
+
+test('a torque that no battery can push at its temperature stops the joint before the bolt', () => {
+  const peak = { amperesPerTorque: 60 / 1e6, cutOff: 13 };
+  const weak = { ...battery, cells: { series: 5, parallel: 2, resistance: 0.015 } };
+  const codes = (...batteries: (typeof weak)[]) =>
+    planJob(testJob([jointWith('en1090-torque', {})], { tools: [{ ...tools[0]!, peak }], batteries })).joints[0]!.reasons.map(
+      ({ code }) => code,
+    );
+  expect(codes(weak)).not.toContain('battery-cannot-push');
+  expect(codes({ ...weak, temperature: -20, lit: 2 })).toContain('battery-cannot-push');
+  // one warm battery is enough
+  expect(codes({ ...weak, temperature: -20, lit: 2 }, weak)).not.toContain('battery-cannot-push');
 });

@@ -1,5 +1,5 @@
 import type { Plan, Verdict as VerdictName } from '@clampwright/core';
-import { label } from '@clampwright/words';
+import { dayLines, label } from '@clampwright/words';
 import { Facts } from './facts.tsx';
 import { FixFirst } from './fix-first.tsx';
 import { JointTable } from './joint-table.tsx';
@@ -55,6 +55,14 @@ export function PlanPage({ plan, links }: { readonly plan: Plan; readonly links:
               joints={VERDICTS.flatMap((verdict) => plan.joints.filter((one) => one.verdict === verdict))}
             />
           )}
+        </section>
+        <section>
+          <h2>{label('sums.title')}</h2>
+          <ul className="cautions">
+            {dayLines(plan).map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
         </section>
         <ToolTable plan={plan} />
         <KitList kit={sums.kit} />

@@ -156,3 +156,27 @@ test('a class that does not exist for the size stops the joint, with its place',
   expect(joint!.verdict).toBe('stop');
   expect(joint!.reasons.find(({ code }) => code === 'grade-not-in-size')?.place).toMatchObject({ file: 'joints.csv', row: 2 });
 });
+
+describe('batteries', () => {
+  const entry = (more: string) => read({ tools: `${TOOLS}batteries:\n  - { serial: P1, volts: 18, ampere-hours: 5${more} }\n` });
+  test('are read with what their labels say', () => {
+    const { job, codes } = entry(', health: 90 %, temperature: 4, lit: 3, cells: { series: 5, parallel: 2, milliohms: 15 }');
+    expect(codes).toEqual([]);
+    expect(job!.batteries![0]).toMatchObject({ health: 0.9, lit: 3, cells: { resistance: 0.015 } });
+  });
+  test.each([
+    ['a gauge above full', ', lit: 5'],
+    ['negative charge', ', lit: -1'],
+    ['an absurd temperature', ', temperature: 900'],
+    ['a word no battery has', ', colour: red'],
+  ])('%s is named with its line, and the tools are kept', (_, more) => {
+    const { job, notices } = entry(more);
+    expect(notices[0]!.place).toMatchObject({ file: 'tools.yaml', row: 4 });
+    expect(job!.batteries).toEqual([]);
+    expect(job!.tools).toHaveLength(1);
+  });
+  test('a charger in a car that blows its fuse is said before anybody drives', () => {
+    expect(read({ tools: `${TOOLS}charger: { watts: 108, vehicle-fuse: 10 }\n` }).codes).toEqual(['socket-fuse']);
+    expect(read({ tools: `${TOOLS}charger: { watts: 108, vehicle-fuse: 15 }\n` }).codes).toEqual(['socket-near-fuse']);
+  });
+});

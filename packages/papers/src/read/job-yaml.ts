@@ -62,6 +62,8 @@ export const toolSchema = z.strictObject({
   repeatability: quantity('share'),
   interpolation: z.boolean().default(false),
   chart: insidePath,
+  /** battery current per 100 N·m at the stall, and the voltage at which the tool cuts off: from the bench */
+  peak: z.strictObject({ 'amperes-per-100-N·m': between(0.1, 500), 'cut-off-volts': between(1, 120) }).optional(),
   certificate,
   sockets: z.array(socket).default([]),
 });
@@ -75,11 +77,14 @@ export const batterySchema = z.strictObject({
   temperature: between(-60, 100).default(20),
   lit: between(0, 4, true).default(4),
   'never-charged': z.boolean().default(false),
+  cells: z.strictObject({ series: between(1, 40, true), parallel: between(1, 20, true), milliohms: between(1, 500) }).optional(),
 });
 
 /** tools.yaml: a list of tools; batteries and their charger. */
 export const toolsSchema = z.strictObject({
   tools: z.array(z.unknown()).default([]),
   batteries: z.array(z.unknown()).default([]),
-  charger: z.strictObject({ watts: between(1, 5000), 'taper-minutes': between(0, 240).default(15) }).optional(),
+  charger: z
+    .strictObject({ watts: between(1, 5000), 'vehicle-fuse': between(1, 100).optional(), 'taper-minutes': between(0, 240).default(15) })
+    .optional(),
 });

@@ -3,6 +3,7 @@ import {
   findThread,
   judgeGaps,
   judgePreInstallation,
+  judgeRotationalCapacity,
   judgeShots,
   judgeSuitability,
   type Newton,
@@ -53,7 +54,23 @@ const gaps = z.strictObject({
   allowed: quantity('length').optional(),
   passes: z.array(z.array(quantity('length'))).max(100),
 });
+const capacity = z.strictObject({
+  lot: word,
+  minimum: quantity('force'),
+  diameter: quantity('length'),
+  assemblies: z
+    .array(
+      z.strictObject({
+        torque: quantity('torque'),
+        tension: quantity('force').optional(),
+        'tension-after-turn': quantity('force').optional(),
+        damaged: z.boolean().default(false),
+      }),
+    )
+    .max(1000),
+});
 const fileSchema = z.strictObject({
+  'rotational-capacity': z.array(z.unknown()).default([]),
   suitability: z.array(z.unknown()).default([]),
   verification: z.array(z.unknown()).default([]),
   shots: z.array(z.unknown()).default([]),
@@ -64,6 +81,7 @@ const fileSchema = z.strictObject({
 export type JudgedTest =
   | { readonly kind: 'suitability'; readonly of: string; readonly verdict: ValueOf<ReturnType<typeof judgeSuitability>> }
   | { readonly kind: 'verification'; readonly of: string; readonly verdict: ValueOf<ReturnType<typeof judgePreInstallation>> }
+  | { readonly kind: 'rotational-capacity'; readonly of: string; readonly verdict: ValueOf<ReturnType<typeof judgeRotationalCapacity>> }
   | { readonly kind: 'shots'; readonly of: string; readonly verdict: ValueOf<ReturnType<typeof judgeShots>> }
   | { readonly kind: 'gaps'; readonly of: string; readonly verdict: ValueOf<ReturnType<typeof judgeGaps>> };
 type ValueOf<O> = Extract<O, { readonly ok: true }> extends { readonly value: infer T } ? T : never;
@@ -87,6 +105,21 @@ export function readTests(open: OpenFile, file: string): { readonly judged: Judg
   each('suitability', suitability, judgedSuitability);
   each('verification', verification, ({ lot, minimum, tensions, torques }) =>
     carried(judgePreInstallation({ lot, minimum, tensions, torques }), (verdict) => ({ kind: 'verification', of: lot, verdict })),
+  );
+  each('rotational-capacity', capacity, ({ lot, minimum, diameter, assemblies }) =>
+    carried(
+      judgeRotationalCapacity({
+        lot,
+        minimum,
+        diameter,
+        assemblies: assemblies.map(({ torque, damaged, ...one }) => ({
+          torque,
+          damaged,
+          ...stated<{ tension: Newton; tensionAfterTurn: Newton }>({ tension: one.tension, tensionAfterTurn: one['tension-after-turn'] }),
+        })),
+      }),
+      (verdict) => ({ kind: 'rotational-capacity', of: lot, verdict }),
+    ),
   );
   each('shots', shots, ({ tool, expected, limit, readings }) =>
     carried(judgeShots({ expected, limit, readings }), (verdict) => ({ kind: 'shots', of: tool, verdict })),

@@ -1,4 +1,16 @@
-import { type Battery, batteryNotices, type Job, type Notice, notice, type Outcome, type SettingChart, type Tool } from '@clampwright/core';
+import {
+  type Battery,
+  batteryNotices,
+  type Job,
+  Nm,
+  type Notice,
+  notice,
+  type Outcome,
+  roadChargingNotices,
+  type SettingChart,
+  socketCurrent,
+  type Tool,
+} from '@clampwright/core';
 import type { z } from 'zod';
 import { batterySchema, toolSchema, toolsSchema } from './job-yaml.ts';
 import { load, type OpenFile } from './open-file.ts';
@@ -26,6 +38,7 @@ export function readTools(open: OpenFile, file: string, notices: Notice[]): Read
   const { value, at } = read.value;
   notices.push(...read.value.notices);
   const { charger } = value;
+  if (charger?.['vehicle-fuse'] !== undefined) notices.push(...roadChargingNotices(vehicleCurrent(charger.watts), charger['vehicle-fuse']));
   return {
     tools: eachTool(open, read.value, notices),
     batteries: value.batteries.flatMap((given, index) => batteryOf(checkValue(batterySchema, given, at, ['batteries', index]), notices)),
@@ -33,14 +46,26 @@ export function readTools(open: OpenFile, file: string, notices: Notice[]): Read
   };
 }
 
+/** Usual efficiencies of charger and inverter, and the volts of a car. Common practice, no source. */
+const ROAD = { chargerEfficiency: 0.85, inverterEfficiency: 0.88, vehicleVolts: 12 } as const;
+const vehicleCurrent = (watts: number) => socketCurrent({ ...ROAD, chargeCurrent: watts, batteryVolts: 1 });
+
 function batteryOf(entry: Outcome<z.output<typeof batterySchema>>, notices: Notice[]): Battery[] {
   if (!entry.ok) {
     notices.push(...entry.notices);
     return [];
   }
-  const { 'ampere-hours': ampereHours, 'never-charged': neverCharged, lit, ...rest } = entry.value;
+  const { 'ampere-hours': ampereHours, 'never-charged': neverCharged, lit, cells, ...rest } = entry.value;
   notices.push(...batteryNotices({ ...rest, lit, neverCharged, charging: false }));
-  return [{ ...rest, ampereHours, lit: lit as Battery['lit'], neverCharged }];
+  return [
+    {
+      ...rest,
+      ampereHours,
+      lit: lit as Battery['lit'],
+      neverCharged,
+      ...(cells ? { cells: { series: cells.series, parallel: cells.parallel, resistance: cells.milliohms / 1000 } } : {}),
+    },
+  ];
 }
 
 function eachTool(open: OpenFile, { value, at }: YamlValue<z.output<typeof toolsSchema>>, notices: Notice[]): Tool[] {
@@ -82,5 +107,6 @@ function toolOf(entry: ToolEntry, { scales, settings }: Pick<SettingChart, 'scal
       certificate: { number, serial, calibrated, due, uncertainty, ...(jointRate === undefined ? {} : { jointRate }) },
     },
     ...stated<Pick<Tool, 'arm' | 'armRating'>>({ arm: entry.arm, armRating: entry['arm-rating'] }),
+    ...(entry.peak ? { peak: { amperesPerTorque: entry.peak['amperes-per-100-N·m'] / Nm(100), cutOff: entry.peak['cut-off-volts'] } } : {}),
   };
 }

@@ -79,5 +79,6 @@ export const AROUND_TEXTS = {
   'sums.not-to-begin': 'not to be begun on these batteries: {joints}',
   'sums.drawn': 'draw by a usual efficiency; note the bolt at each drop of the gauge and it is known',
   'sums.crew': 'crew {crew}: {joints}, {hours} h',
+  'sums.and-more': '{tags} and {more} more',
   'sums.title': 'The day',
 } as const;
