@@ -6,12 +6,9 @@ import type { Row } from './row.ts';
  */
 const NOT_OURS: readonly (readonly [pattern: string, reason: string])[] = [
   ['battery/cell_resistance_10s_1C_half_charge', 'single-cell laboratory data, not a battery the crew holds'],
-  ['battery/resistance_ratio_vs_25C', 'single-cell laboratory data'],
   ['battery/energy_fraction_vs_25C*', 'single-cell laboratory data'],
   ['battery/capacity_retention_after_cycles', 'single-cell laboratory data'],
-  ['battery/maximum_transferable_power', 'circuit theory of a cell, not a quantity of the plan'],
   ['valve/MSS_SP91_*', 'what a person can pull: read, not computed'],
-  ['valve/turns_rule_*', 'rules of thumb of waterworks; turns come from stroke and lead'],
   ['valve/open_stem_force_from_torque_limit', 'actuator sizing'],
   ['reaction/dropped_object_*', 'work at height: a caution, not a computation'],
   ['reaction/fall_height_reaching_40_J', 'work at height: a caution, not a computation'],

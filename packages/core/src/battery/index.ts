@@ -2,18 +2,26 @@
 export {
   type Battery,
   type Cells,
-  canPush,
   coldShare,
   gaugeInterval,
-  type PeakLoad,
   ratedEnergy,
   TEMPERATURES,
   USABLE_SHARE,
   usableEnergy,
-  voltageSag,
 } from './battery.ts';
+export { batteryNotices } from './battery-notices.ts';
 export { type Belief, type DrawLine, drawBetweenDrops, drawLine, learnt, learntFromDrop, nextChargeBound } from './learn.ts';
-export { greatestPush, type PeakDraw, pushes, resistanceRatio } from './push.ts';
+export { type Supply, supplyNotices } from './other-supplies.ts';
+export {
+  canPush,
+  greatestPush,
+  type PeakDraw,
+  type PeakLoad,
+  pushes,
+  resistanceRatio,
+  transferablePower,
+  voltageSag,
+} from './push.ts';
 export {
   type BoltsRemaining,
   boltBounds,
@@ -27,21 +35,7 @@ export {
   pullsLasting,
   STOP_CONFIDENCE,
 } from './remaining.ts';
+export { CONTINUOUS_SHARE, roadChargingNotices, socketCurrent, socketPower } from './road-charging.ts';
 export { type BatteryAtHand, type BatteryTurn, type Pull, resumeList, type SharedPulls, sharePulls } from './share-pulls.ts';
-export {
-  batteriesNeeded,
-  batteryNotices,
-  beforeNextBolt,
-  CONTINUOUS_SHARE,
-  canFinish,
-  chargeMinutes,
-  jointEnergy,
-  roadChargingNotices,
-  type StepDraw,
-  type StepEnding,
-  type Supply,
-  socketCurrent,
-  socketPower,
-  supplyNotices,
-} from './supply.ts';
+export { batteriesNeeded, beforeNextBolt, canFinish, chargeMinutes, jointEnergy, type StepDraw, type StepEnding } from './supply.ts';
 export { drawPerBolt, overallEfficiency, type ToolDraw, type TurnOfBolt, tighteningWork, USUAL_DRAW } from './work.ts';

@@ -2,7 +2,7 @@ import studentQuantile from '@stdlib/stats-base-dists-t-quantile';
 import { notice } from '../notice/index.ts';
 import { done, type Outcome, refused } from '../outcome.ts';
 import { sampleDeviation, sampleMean } from '../scatter/sample.ts';
-import type { DrawBelief } from './remaining.ts';
+import { beliefNotices, type DrawBelief } from './remaining.ts';
 
 /** Mean and standard deviation of what is believed about a mean. */
 export interface Belief {
@@ -18,7 +18,7 @@ export const drawBetweenDrops = (full: number, bolts: number): number => full / 
  *
  *     1/s² = 1/s₀² + n/σ²,  m = s²·(m₀/s₀² + Σx/σ²)
  *
- * Source: conjugate normal update, textbook (Gelman et al., Bayesian Data Analysis, 2.5).
+ * Source: conjugate normal update, textbook (Gelman et al., Bayesian Data Analysis, 2.5). Both deviations above zero.
  *
  * @example
  * const after = learnt({ mean: 1700, deviation: 300 }, [1918, 2083], 150);
@@ -46,7 +46,11 @@ const QUARTER_DEVIATION = 0.05;
  * expect(learntFromDrop(after, 291_600, 0).notices[0].code).toBe('drop-count');
  */
 export function learntFromDrop(belief: DrawBelief, full: number, bolts: number): Outcome<DrawBelief> {
-  if (!(Number.isInteger(bolts) && bolts > 0)) return refused(notice('drop-count', { bolts: String(bolts) }));
+  const faults = [
+    ...(Number.isInteger(bolts) && bolts > 0 ? [] : [notice('drop-count', { bolts: String(bolts) })]),
+    ...beliefNotices(belief),
+  ];
+  if (faults.length > 0) return refused(...faults);
   const seen = drawBetweenDrops(full, bolts);
   const relative = Math.hypot(belief.boltDeviation / belief.mean / Math.sqrt(bolts), 1 / (bolts * Math.sqrt(6)), QUARTER_DEVIATION);
   const { mean, deviation } = learnt({ mean: belief.mean, deviation: belief.meanDeviation }, [seen], relative * seen);
@@ -58,8 +62,8 @@ const LEAST_READINGS = 3;
 const few = (found: number) => refused(notice('log-too-short', { found, least: LEAST_READINGS }));
 
 /**
- * Bolts the next charge does at least, with a confidence, from counts of earlier ones: x̄ − t_{γ, n−1}·s·√(1 + 1/n).
- * Refuses fewer than three counts.
+ * Bolts the next charge does at least, with a confidence, from counts of earlier ones: x̄ − t_{γ, n−1}·s·√(1 + 1/n), not below 0.
+ * Refuses fewer than three counts, counts below zero and a confidence that is not between 0.5 and 1.
  *
  * Source: one-sided prediction bound, Hahn & Meeker, Statistical Intervals (1991), 4.7.
  *
@@ -70,20 +74,34 @@ const few = (found: number) => refused(notice('log-too-short', { found, least: L
 export function nextChargeBound(counts: readonly number[], confidence: number): Outcome<number> {
   const n = counts.length;
   if (n < LEAST_READINGS) return few(n);
-  return done(sampleMean(counts) - studentQuantile(confidence, n - 1) * sampleDeviation(counts) * Math.sqrt(1 + 1 / n));
+  if (!(counts.every(isReading) && confidence > 0.5 && confidence < 1)) return refused(notice('log-impossible', {}));
+  const bound = sampleMean(counts) - studentQuantile(confidence, n - 1) * sampleDeviation(counts) * Math.sqrt(1 + 1 / n);
+  return done(Math.max(0, bound));
 }
+
+/** Relative spread of works, squared, that is rounding and nothing else. */
+const ALIKE = 1e-18;
+
+const isReading = (value: number): boolean => value >= 0 && value < Number.POSITIVE_INFINITY;
 
 /** Line of draw over work. */
 export interface DrawLine {
   /** 1/slope estimates the overall efficiency */
   readonly slope: number;
+  /** slope with 90 % confidence. Where the low end is not above zero, the log says nothing of the efficiency yet */
+  readonly slopeBounds: { readonly low: number; readonly high: number };
   /** J a bolt takes besides its work */
   readonly intercept: number;
 }
 
 /**
- * Efficiency and overhead of a tool from its own log: least squares of draw over work. Refuses fewer than
- * three jobs, and jobs of one and the same work.
+ * Efficiency and overhead of a tool from its own log: least squares of draw over work, with the bounds that so few jobs leave:
+ *
+ *     b ± t_{0.95, n−2}·s/√Σ(x − x̄)²,  s² = Σ(y − a − b·x)²/(n − 2)
+ *
+ * Refuses fewer than three jobs, jobs of one and the same work, and readings below zero.
+ *
+ * Source: simple linear regression, textbook (NIST/SEMATECH e-Handbook 4.1.4.1).
  *
  * @example
  * const line = drawLine([320, 420, 540, 630, 780], [1010, 1260, 1650, 1890, 2330]).value;
@@ -91,11 +109,15 @@ export interface DrawLine {
  * expect(line.intercept).toBeCloseTo(69.5, 1);
  */
 export function drawLine(work: readonly number[], draw: readonly number[]): Outcome<DrawLine> {
-  const found = Math.min(work.length, draw.length);
-  if (found < LEAST_READINGS || work.length !== draw.length) return few(found);
+  const n = Math.min(work.length, draw.length);
+  if (n < LEAST_READINGS || work.length !== draw.length) return few(n);
+  if (![...work, ...draw].every(isReading)) return refused(notice('log-impossible', {}));
   const [x, y] = [sampleMean(work), sampleMean(draw)];
-  const [top, bottom] = work.reduce(([a, b], one, i) => [a + (one - x) * (draw[i]! - y), b + (one - x) ** 2], [0, 0]);
-  if (bottom === 0) return refused(notice('works-all-alike', {}));
-  const slope = top! / bottom!;
-  return done({ slope, intercept: y - slope * x });
+  const squares = work.reduce((sum, one) => sum + (one - x) ** 2, 0);
+  if (squares <= ALIKE * n * x ** 2) return refused(notice('works-all-alike', {}));
+  const slope = work.reduce((sum, one, i) => sum + (one - x) * (draw[i]! - y), 0) / squares;
+  const intercept = y - slope * x;
+  const residuals = work.reduce((sum, one, i) => sum + (draw[i]! - intercept - slope * one) ** 2, 0);
+  const margin = studentQuantile(0.95, n - 2) * Math.sqrt(residuals / (n - 2) / squares);
+  return done({ slope, slopeBounds: { low: slope - margin, high: slope + margin }, intercept });
 }

@@ -2,7 +2,8 @@ import { notice } from '../notice/index.ts';
 import { torque as torqueMeasure } from '../notice/measure.ts';
 import { done, type Outcome, refused } from '../outcome.ts';
 import { type NewtonMillimetre, Nmm } from '../quantity.ts';
-import { type Cells, canPush, type PeakLoad, voltageSag } from './battery.ts';
+import { type Cells, temperatureNotices } from './battery.ts';
+import { between } from './between.ts';
 
 /** What a tool asks of its battery, from the bench. */
 export interface PeakDraw {
@@ -27,12 +28,36 @@ const COLD_RESISTANCE: readonly (readonly [celsius: number, ratio: number])[] = 
  * @example
  * expect(resistanceRatio(0)).toBeCloseTo(2.137, 3);
  */
-export function resistanceRatio(celsius: number): number {
-  const after = COLD_RESISTANCE.findIndex(([at]) => at >= celsius);
-  if (after < 0) return 1;
-  if (after === 0) return COLD_RESISTANCE[0]![1];
-  const [[x0, y0], [x1, y1]] = [COLD_RESISTANCE[after - 1]!, COLD_RESISTANCE[after]!];
-  return y0 + ((y1 - y0) * (celsius - x0)) / (x1 - x0);
+export const resistanceRatio = (celsius: number): number => between(COLD_RESISTANCE, celsius);
+
+/** Voltage a battery loses under a current: I·R·s/p, V; R of one cell, Ω; s cells in series, p in parallel. Ohm's law. */
+export const voltageSag = (cell: number, series: number, parallel: number, current: number): number => (current * cell * series) / parallel;
+
+/** A battery under its peak current: volts with nothing drawn, and at which the tool cuts off. */
+export interface PeakLoad {
+  readonly open: number;
+  readonly cutOff: number;
+  readonly sag: number;
+}
+
+/** Can it push the peak torque? Below the cut-off the tool stops with charge left: a stop before the bolt, not after. */
+export const canPush = ({ open, cutOff, sag }: PeakLoad): boolean => open - sag >= cutOff;
+
+/**
+ * Greatest power a battery can give, W: P = V·(V₀ − V)/R at V = V₀/2, or at the cut-off where that lies higher, as it does in every tool.
+ *
+ * - V₀ volts with nothing drawn; R inner resistance of the whole battery, Ω: cell·s/p
+ *
+ * Source: maximum power transfer, circuit theory.
+ *
+ * @example
+ * expect(transferablePower(18, (0.015 * 5) / 2, 0)).toBeCloseTo(2160, 6);
+ * expect(transferablePower(18, (0.015 * 5) / 2, 13)).toBeCloseTo(1733.3, 1);
+ * expect(transferablePower(12, 0.1, 13)).toBe(0);
+ */
+export function transferablePower(open: number, resistance: number, cutOff: number): number {
+  const volts = Math.max(cutOff, open / 2);
+  return (volts * Math.max(0, open - volts)) / resistance;
 }
 
 /** Voltage of one cell with nothing drawn, empty and full; straight between. Lithium-ion, from memory. */
@@ -69,6 +94,14 @@ export function pushes(
   torque: NewtonMillimetre,
 ): Outcome<NewtonMillimetre> {
   const { serial, cells, charge, temperature } = battery;
+  const faults = [
+    ...(charge >= 0 && charge <= 1 ? [] : [notice('battery-charge', { serial })]),
+    ...([cells.series, cells.parallel, cells.resistance, tool.amperesPerTorque, tool.cutOff, torque].every((one) => one > 0)
+      ? []
+      : [notice('battery-cells', { serial })]),
+    ...temperatureNotices(serial, temperature, 'work'),
+  ];
+  if (faults.length > 0) return refused(...faults);
   const greatest = greatestPush(cells, tool, charge, temperature);
   if (canPush(peakLoad(cells, tool, charge, temperature, torque))) return done(greatest);
   const measures = { torque: torqueMeasure(torque), greatest: torqueMeasure(greatest) };

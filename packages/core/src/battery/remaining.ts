@@ -1,5 +1,7 @@
 import { meanShortfall, normalCdf } from '../chart/normal-loss.ts';
-import { gaugeInterval } from './battery.ts';
+import { type Notice, notice } from '../notice/index.ts';
+import { done, type Outcome, refused } from '../outcome.ts';
+import { gaugeInterval, isGauge } from './battery.ts';
 
 /** Draw of one bolt, J: what is known of its mean, and how bolts differ. */
 export interface DrawBelief {
@@ -9,6 +11,10 @@ export interface DrawBelief {
   /** standard deviation from bolt to bolt */
   readonly boltDeviation: number;
 }
+
+/** What makes a belief useless: a draw that is not above zero would let a battery last for ever. */
+export const beliefNotices = ({ mean, meanDeviation, boltDeviation }: DrawBelief): Notice[] =>
+  mean > 0 && mean < Number.POSITIVE_INFINITY && meanDeviation >= 0 && boltDeviation >= 0 ? [] : [notice('draw-impossible', {})];
 
 /**
  * Chance that the energy left is enough for n bolts.
@@ -101,31 +107,48 @@ export const doneWith = (chances: readonly number[], share: number): number => c
 /** The stop rule trusts a battery with what it does in nine cases of ten. */
 export const STOP_CONFIDENCE = 0.9;
 
+const readingNotices = (full: number, lit: number): Notice[] => [
+  ...(full > 0 && full < Number.POSITIVE_INFINITY ? [] : [notice('energy-impossible', {})]),
+  ...(isGauge(lit) ? [] : [notice('gauge-reading', { lit: String(lit) })]),
+];
+
 /**
  * Bolts this battery still does: charge evenly likely inside the gauge's quarter, draw by what the log taught.
  *
- * `full`: usable energy when full, J. One lit segment guarantees nothing.
+ * `full`: usable energy when full, J. One lit segment guarantees nothing. Refuses a gauge below none or above full, and a draw or an energy
+ * that is not above zero, all at once.
  *
  * @example
- * const left = boltsRemaining(291_600, 2, { mean: 1900, meanDeviation: 100, boltDeviation: 150 });
+ * const left = boltsRemaining(291_600, 2, { mean: 1900, meanDeviation: 100, boltDeviation: 150 }).value;
  * expect(left.sure).toBe(42);
  * expect(left.median).toBe(57);
  */
-export function boltsRemaining(full: number, lit: number, belief: DrawBelief): BoltsRemaining {
+export function boltsRemaining(full: number, lit: number, belief: DrawBelief): Outcome<BoltsRemaining> {
+  const faults = [...readingNotices(full, lit), ...beliefNotices(belief)];
+  if (faults.length > 0) return refused(...faults);
   const chances = pullsLasting(energyBehind(full, lit), belief, bolts(MOST));
   const atLeast = (share: number) => doneWith(chances, share);
-  return { sure: atLeast(STOP_CONFIDENCE), median: atLeast(0.5), hopeful: atLeast(0.1), chance: [1, ...chances] };
+  return done({ sure: atLeast(STOP_CONFIDENCE), median: atLeast(0.5), hopeful: atLeast(0.1), chance: [1, ...chances] });
 }
 
 /**
  * Bounds without a distribution: worst from the lower edge of the quarter with the highest draw, best from the upper edge with the lowest.
+ * Refuses what {@link boltsRemaining} refuses, and a least draw above the most.
  *
  * @example
- * expect(boltBounds(291_600, 3, 1400, 2000)).toEqual({ guaranteed: 72, best: 156 });
+ * expect(boltBounds(291_600, 3, 1400, 2000).value).toEqual({ guaranteed: 72, best: 156 });
+ * expect(boltBounds(291_600, 5, 1400, 2000).notices[0].code).toBe('gauge-reading');
  */
-export function boltBounds(full: number, lit: number, least: number, most: number): { readonly guaranteed: number; readonly best: number } {
+export function boltBounds(
+  full: number,
+  lit: number,
+  least: number,
+  most: number,
+): Outcome<{ readonly guaranteed: number; readonly best: number }> {
+  const faults = [...readingNotices(full, lit), ...(least > 0 && most >= least ? [] : [notice('draw-impossible', {})])];
+  if (faults.length > 0) return refused(...faults);
   const { low, high } = gaugeInterval(lit);
-  return { guaranteed: Math.floor((full * low) / most), best: Math.floor((full * high) / least) };
+  return done({ guaranteed: Math.floor((full * low) / most), best: Math.floor((full * high) / least) });
 }
 
 /** Whole bolts of one charge: full energy over draw. */

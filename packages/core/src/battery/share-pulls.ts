@@ -1,6 +1,6 @@
 import { type Notice, notice } from '../notice/index.ts';
 import { done, type Outcome, refused } from '../outcome.ts';
-import { type DrawBelief, doneWith, type EnergyLeft, pullsLasting, STOP_CONFIDENCE } from './remaining.ts';
+import { beliefNotices, type DrawBelief, doneWith, type EnergyLeft, pullsLasting, STOP_CONFIDENCE } from './remaining.ts';
 
 /** One pull of the tool, in the order of the work. */
 export interface Pull {
@@ -43,7 +43,8 @@ const FEW_DROPS = 3;
  * Shares the pulls of a job among the batteries at hand: the one that surely holds most goes first, each is trusted with the pulls that it
  * does in nine cases of ten, and then it is changed. Whole pulls only: none is begun with one battery and meant to end with another.
  *
- * `drops`: gauge drops the belief rests on. Refuses batteries without an energy and pulls without a draw, all at once.
+ * `drops`: gauge drops the belief rests on. Refuses batteries without an energy, a charge below
+ * nothing or above full, and pulls without a draw, all at once.
  *
  * @example
  * const belief = { mean: 1960, meanDeviation: 100, boltDeviation: 150 };
@@ -61,6 +62,8 @@ export function sharePulls(
 ): Outcome<SharedPulls> {
   const faults = [
     ...batteries.filter(({ full }) => !(full > 0)).map(({ serial }) => notice('battery-rating', { serial })),
+    ...batteries.filter((one) => one.full > 0 && !isChargeOf(one)).map(({ serial }) => notice('battery-charge', { serial })),
+    ...beliefNotices(belief),
     ...pulls.filter(({ weight }) => !(weight > 0)).map(({ joint, bolt }) => notice('pull-without-draw', { joint, bolt })),
   ];
   if (faults.length > 0) return refused(...faults);
@@ -82,6 +85,9 @@ export function sharePulls(
   const notToBegin = [...new Set(uncovered.map(({ joint }) => joint))];
   return done({ turns, uncovered, more, notToBegin, notices: shareNotices(uncovered.length, more, notToBegin, drops) });
 }
+
+/** What may be left lies between nothing and full. */
+const isChargeOf = ({ low, high, full }: BatteryAtHand): boolean => low >= 0 && low <= high && high <= full;
 
 function* weightsFrom(pulls: readonly Pull[], from: number): Generator<number> {
   for (let at = from; at < pulls.length; at += 1) yield pulls[at]!.weight;

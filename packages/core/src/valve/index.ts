@@ -2,6 +2,8 @@
 export { planValve, STOP_SHORT_TURNS, VALVE_CAUTIONS, type ValveCaution, type ValvePlan, type ValveTask } from './plan-valve.ts';
 export {
   type GateLoad,
+  helpedStemFactor,
+  movingTorque,
   PERSON,
   rimForce,
   type StemThread,
@@ -14,4 +16,5 @@ export {
   strokeWork,
   turnsOfStroke,
   VALVE_SOURCE,
+  waterworksTurns,
 } from './stem.ts';

@@ -5,16 +5,16 @@ import { done, type Outcome, refused } from '../outcome.ts';
 import { type Megapascal, type Millimetre, MPa, type NewtonMillimetre } from '../quantity.ts';
 import {
   type GateLoad,
+  movingTorque,
   PERSON,
   rimForce,
   type StemThread,
-  stemFactor,
   stemLead,
   stemStress,
   stemThrust,
-  stemTorque,
   strokeWork,
   turnsOfStroke,
+  waterworksTurns,
 } from './stem.ts';
 
 /** A gate valve that is to be opened or shut with a tool. */
@@ -27,6 +27,8 @@ export interface ValveTask {
   readonly thread: StemThread;
   readonly stemFriction: number;
   readonly stroke: Millimetre;
+  /** nominal size of a waterworks gate valve, in: its turns are held against the rule for such valves */
+  readonly waterworksInches?: number;
   readonly wheel?: Millimetre;
   /** greatest torque the owner allows on this stem */
   readonly ownerLimit?: NewtonMillimetre;
@@ -86,14 +88,14 @@ export const STOP_SHORT_TURNS = 2;
  * under the limit with the tool's repeatability and the chart's uncertainty; often none, then by hand. Stops two turns short of either end,
  * never into the back-seat. A valve that may need more than the limit is tried at the limit and no further.
  *
- * Refuses dimensions and loads that are not above zero. Source of the torque: {@link stemThrust}, {@link stemFactor}.
+ * Refuses dimensions that are not above zero, loads below zero and threads that cannot be. Source of the torque: {@link stemThrust},
+ * {@link movingTorque}.
  */
 export function planValve(task: ValveTask): Outcome<ValvePlan> {
   const { tag, way, load, thread, stemFriction, stroke, wheel, ownerLimit, permission, opens, worst } = task;
   if (!isValve(task)) return refused(notice('valve-impossible', { tag }));
-  const needed = stemTorque(stemThrust(load, way), stemFactor(thread, stemFriction));
-  const worstTorque =
-    worst && stemTorque(stemThrust({ ...load, valveFactor: worst.valveFactor }, way), stemFactor(thread, worst.stemFriction));
+  const needed = movingTorque(stemThrust(load, way), thread, stemFriction);
+  const worstTorque = worst && movingTorque(stemThrust({ ...load, valveFactor: worst.valveFactor }, way), thread, worst.stemFriction);
   const turns = turnsOfStroke(stroke, stemLead(thread));
   const toolTurns = Math.max(0, turns - 2 * STOP_SHORT_TURNS);
   const best = ownerLimit === undefined ? undefined : highestUnder(task.chart, ownerLimit);
@@ -103,10 +105,12 @@ export function planValve(task: ValveTask): Outcome<ValvePlan> {
     ...(opens ? [] : [notice('valve-direction-missing', { tag })]),
     ...(task.thermalBinding ? [notice('valve-thermal-binding', { tag })] : []),
     ...(ownerLimit === undefined ? [] : limitNotices(task, ownerLimit, needed, worstTorque)),
+    ...turnNotices(task, turns, toolTurns),
     ...(task.longUnmoved ? [notice('valve-long-unmoved', { tag })] : []),
   ];
-  const stopped = ownerLimit === undefined || !permission || !opens || notices.some(({ code }) => levelOf(code) === 'stop');
-  if (!stopped && !best) notices.push(notice('valve-by-hand', { tag, limit: torque(ownerLimit) }));
+  // whatever waits for a paper or a person stops a tool, too: limit, permission, direction, a doubtful count of turns
+  const stopped = notices.some(({ code }) => ['stop', 'hold'].includes(levelOf(code)));
+  if (!stopped && !best && ownerLimit !== undefined) notices.push(notice('valve-by-hand', { tag, limit: torque(ownerLimit) }));
   const verdict = stopped ? 'stop' : best && toolTurns > 0 ? 'with the tool' : 'by hand';
   return done({
     verdict,
@@ -124,11 +128,32 @@ export function planValve(task: ValveTask): Outcome<ValvePlan> {
   });
 }
 
-function isValve({ load, thread, stemFriction, stroke, wheel, ownerLimit, stem, worst }: ValveTask): boolean {
+/** A count of turns that is wrong by more drives the gate into its seat or back-seat with power: the turns a tool stops short. */
+function turnNotices({ tag, waterworksInches }: ValveTask, turns: number, toolTurns: number): Notice[] {
+  const counted = { tag, turns: Math.round(10 * turns) / 10 };
+  const rule = waterworksInches === undefined ? undefined : waterworksTurns(waterworksInches);
+  const differs = rule && (turns < rule.low - STOP_SHORT_TURNS || turns > rule.high + STOP_SHORT_TURNS);
+  return [
+    ...(differs ? [notice('valve-turns-differ', { ...counted, ...rule })] : []),
+    ...(toolTurns > 0 ? [] : [notice('valve-few-turns', counted)]),
+  ];
+}
+
+/** Above this a stem and its nut would seize; the power-screw relation has no torque left near 1/tan λ. Own limit. */
+const MOST_FRICTION = 1;
+
+function isValve({ load, thread, stemFriction, stroke, wheel, ownerLimit, stem, worst, waterworksInches }: ValveTask): boolean {
   const positive = [load.seat, load.stem, load.valveFactor, thread.outside, thread.pitch, thread.starts, stemFriction, stroke];
-  const given = [wheel, ownerLimit, stem?.root, stem?.yield, worst?.valveFactor, worst?.stemFriction];
+  const given = [wheel, ownerLimit, stem?.root, stem?.yield, worst?.valveFactor, worst?.stemFriction, waterworksInches];
   const loads = [load.differential, load.line, load.packing];
-  return positive.every((one) => one > 0) && given.every((one) => one === undefined || one > 0) && loads.every((one) => one >= 0);
+  const isThread = thread.pitch < thread.outside && thread.halfAngle >= 0 && thread.halfAngle < Math.PI / 4;
+  return (
+    positive.every((one) => one > 0 && Number.isFinite(one)) &&
+    given.every((one) => one === undefined || (one > 0 && Number.isFinite(one))) &&
+    loads.every((one) => one >= 0 && Number.isFinite(one)) &&
+    isThread &&
+    Math.max(stemFriction, worst?.stemFriction ?? 0) <= MOST_FRICTION
+  );
 }
 
 /** A setting lies under a limit when its torque with repeatability and uncertainty does. */

@@ -65,10 +65,42 @@ export function stemFactor(thread: StemThread, friction: number): Millimetre {
   return ((pitchDiameterOf(thread) / 2) * ((cosine * tangent + friction) / (cosine - friction * tangent))) as Millimetre;
 }
 
+/**
+ * Stem factor where the thrust helps, as a stem that the line pushes out while it is opened, mm:
+ *
+ *     d₂/2·(μ − cos α·tan λ)/(cos α + μ·tan λ),  not below 0: such a stem runs by itself
+ *
+ * Source: power-screw relation, lowering a load.
+ *
+ * @example
+ * expect(helpedStemFactor({ outside: mm(25), pitch: mm(5), starts: 1, halfAngle: 0 }, 0.09)).toBeCloseTo(0.215, 3);
+ */
+export function helpedStemFactor(thread: StemThread, friction: number): Millimetre {
+  const [cosine, tangent] = [Math.cos(thread.halfAngle), Math.tan(stemLeadAngle(thread))];
+  const factor = (friction - cosine * tangent) / (cosine + friction * tangent);
+  return ((pitchDiameterOf(thread) / 2) * Math.max(0, factor)) as Millimetre;
+}
+
+/** Torque that moves a stem against its thrust, or with it where the thrust is below zero, N·mm. */
+export const movingTorque = (thrust: Newton, thread: StemThread, friction: number): NewtonMillimetre =>
+  thrust >= 0 ? stemTorque(thrust, stemFactor(thread, friction)) : stemTorque(N(Math.abs(thrust)), helpedStemFactor(thread, friction));
+
 /** Torque on the handwheel nut, N·mm. */
 export const stemTorque = (thrust: Newton, factor: Millimetre): NewtonMillimetre => Nmm(thrust * factor);
 /** Turns for a stroke: stroke over lead. */
 export const turnsOfStroke = (stroke: Millimetre, lead: number): number => stroke / lead;
+/**
+ * Turns of a waterworks gate valve by its nominal size in inches: 3·n + 2 to 3·n + 3. A rule of thumb for valves whose stem cannot be seen.
+ *
+ * Source: waterworks operators' rule; Kansas Rural Water Association, November 2011 (8 in: 27 turns).
+ *
+ * @example
+ * expect(waterworksTurns(8)).toEqual({ low: 26, high: 27 });
+ */
+export const waterworksTurns = (inches: number): { readonly low: number; readonly high: number } => ({
+  low: 3 * inches + 2,
+  high: 3 * inches + 3,
+});
 /** Force at the rim, both hands together: 2·T/D, N. */
 export const rimForce = (torque: NewtonMillimetre, wheel: Millimetre): Newton => N((2 * torque) / wheel);
 /** Shear stress in a stem: 16·T/(π·d³), d root diameter. */

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { degrees, inch, inLbfFt, inNewtonMetre, lbf, MPa, mm, N, Nm, psi } from '../quantity.ts';
 import { testTool } from '../test-job.ts';
 import { planValve, STOP_SHORT_TURNS, type ValveTask } from './plan-valve.ts';
-import { stemLeadAngle } from './stem.ts';
+import { helpedStemFactor, movingTorque, stemLeadAngle, waterworksTurns } from './stem.ts';
 
 /** reference/practice §5: DN150, 16 bar, Tr 28 × 5: 54.1 N·m to close, 30 turns. */
 const task: ValveTask = {
@@ -106,6 +106,31 @@ test('opening takes less than closing: the line pushes the stem out', () => {
   expect(planned({ way: 'opening' }).torque).toBeLessThan(planned().torque);
 });
 
+/** Lowering a load of 5 kN, square thread 25 × 5, f = 0.09, collar 0.06 on 45 mm: 7.83 N·m (reference row we-PS9-8-4-TL, published). */
+test('a stem pushed out by the line turns against friction less its lead', () => {
+  const square = { outside: mm(25), pitch: mm(5), starts: 1, halfAngle: 0 };
+  const collar = Nm((5 * 0.06 * 45) / 2);
+  expect(inNewtonMetre(movingTorque(N(-5000), square, 0.09)) + inNewtonMetre(collar)).toBeCloseTo(7.83, 2);
+  expect(helpedStemFactor({ ...square, starts: 4 }, 0.05)).toBe(0);
+  const high = planned({ way: 'opening', load: { ...task.load, line: MPa(40), differential: MPa(0) } });
+  expect(high.torque).toBeGreaterThan(0);
+  expect(high.work).toBeGreaterThan(0);
+});
+
+/** 3·n + 2 or 3·n + 3 turns; 8 in: 27 (reference rows VA-041 to VA-045, published). */
+test('the turns of a waterworks valve are held against the rule', () => {
+  expect(waterworksTurns(12).low).toBe(38);
+  expect(waterworksTurns(8).high).toBe(27);
+  const stroke = mm(105);
+  expect(verdictOf({ ...task, stroke, waterworksInches: 6 })).toEqual(['with the tool']);
+  const twice = { ...task.thread, starts: 2 };
+  expect(verdictOf({ ...task, stroke, thread: twice, waterworksInches: 6, ownerLimit: Nm(100) })).toEqual(['stop', 'valve-turns-differ']);
+});
+
+test('a stroke of four turns leaves nothing for a tool, and that is said', () => {
+  expect(verdictOf({ ...task, stroke: mm(20) })).toEqual(['by hand', 'valve-few-turns']);
+});
+
 test('a stem whose friction exceeds its lead holds by itself', () => {
   expect(Math.tan(stemLeadAngle(task.thread))).toBeLessThan(0.15 / Math.cos(task.thread.halfAngle));
 });
@@ -118,4 +143,7 @@ test('dimensions that are none are refused', () => {
     expect(planValve({ ...task, load }).ok).toBe(false);
   expect(planValve({ ...task, ownerLimit: Nm(-1) }).ok).toBe(false);
   expect(planValve({ ...task, wheel: mm(0) }).ok).toBe(false);
+  expect(planValve({ ...task, stroke: mm(Number.POSITIVE_INFINITY) }).ok).toBe(false);
+  expect(planValve({ ...task, stemFriction: 5 }).ok).toBe(false);
+  expect(planValve({ ...task, thread: { ...task.thread, pitch: mm(40) } }).ok).toBe(false);
 });

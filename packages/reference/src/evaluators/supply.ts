@@ -24,6 +24,7 @@ import {
   overallEfficiency,
   psi,
   ratedEnergy,
+  resistanceRatio,
   rimForce,
   socketCurrent,
   socketPower,
@@ -35,8 +36,10 @@ import {
   strokeWork,
   TEMPERATURES,
   tighteningWork,
+  transferablePower,
   turnsOfStroke,
   voltageSag,
+  waterworksTurns,
 } from '@clampwright/core';
 import { list, num } from '../inputs.ts';
 import { valueOrNull } from '../outcome-value.ts';
@@ -96,6 +99,13 @@ export const batteries: Evaluators = {
     ),
   voltage_sag: (inputs) =>
     voltageSag(num(inputs, 'cell_resistance_mOhm') * MILLIOHM, num(inputs, 'series'), num(inputs, 'parallel'), num(inputs, 'current_A')),
+  resistance_ratio_vs_25C: (inputs) => resistanceRatio(num(inputs, 'cell_temperature_C')),
+  maximum_transferable_power: (inputs) =>
+    transferablePower(
+      num(inputs, 'open_circuit_V'),
+      (num(inputs, 'cell_resistance_mOhm') * MILLIOHM * num(inputs, 'series')) / num(inputs, 'parallel'),
+      0,
+    ),
   vehicle_socket_power_limit: (inputs) => socketPower(num(inputs, 'fuse_A'), num(inputs, 'system_V'), num(inputs, 'continuous_fraction')),
   socket_current_while_charging_through_inverter: (inputs) =>
     socketCurrent({
@@ -107,8 +117,8 @@ export const batteries: Evaluators = {
     }),
   charge_time_minutes: (inputs) =>
     chargeMinutes(num(inputs, 'pack_Wh'), num(inputs, 'charge_power_to_pack_W'), num(inputs, 'taper_extra_min')),
-  guaranteed_bolts_remaining: (inputs) => bounds(inputs).guaranteed,
-  best_case_bolts_remaining: (inputs) => bounds(inputs).best,
+  guaranteed_bolts_remaining: (inputs) => valueOrNull(bounds(inputs))?.guaranteed ?? null,
+  best_case_bolts_remaining: (inputs) => valueOrNull(bounds(inputs))?.best ?? null,
   draw_per_bolt_from_bolts_between_bar_changes: (inputs) =>
     drawBetweenDrops(num(inputs, 'usable_full_pack_J'), num(inputs, 'bolts_between_two_bar_changes')),
   posterior_mean_draw_per_bolt: (inputs) => after(inputs).mean,
@@ -176,6 +186,8 @@ export const valves: Evaluators = {
       stemTorque(stemThrust(loadSi(inputs), 'closing'), stemFactor(trapezoidal(inputs, 'stem_diameter_mm'), num(inputs, 'stem_friction'))),
     ),
   turns_from_stroke_and_lead: (inputs) => turnsOfStroke(mm(num(inputs, 'stroke_mm')), num(inputs, 'lead_mm')),
+  turns_rule_lower: (inputs) => waterworksTurns(num(inputs, 'nominal_size_in')).low,
+  turns_rule_published_example: (inputs) => waterworksTurns(num(inputs, 'nominal_size_in')).high,
   rim_force_two_hands_total: (inputs) => rimForce(Nm(num(inputs, 'torque_Nm')), mm(METRE * num(inputs, 'handwheel_diameter_m'))),
   stem_torsional_stress: (inputs) => stemStress(Nm(num(inputs, 'torque_Nm')), mm(num(inputs, 'stem_root_diameter_mm'))),
   valve_stroke_work: (inputs) =>

@@ -11,6 +11,23 @@ export const supplyTexts = {
   },
   'battery-gauge': { says: 'Battery {serial}: “{lit}” is no reading of a gauge of four.', remedy: 'Count the lit segments: 0 to 4.' },
   'battery-temperature': { says: 'Battery {serial}: its temperature is absurd.', remedy: 'Enter °C of the battery, not of the air.' },
+  'battery-charge': {
+    says: 'Battery {serial}: its charge is below nothing or above full.',
+    remedy: 'Read the gauge again: 0 to 4 segments.',
+  },
+  'battery-cells': {
+    says: 'Battery {serial}: its cells, the tool’s current or cut-off, or the torque is not above zero.',
+    remedy: 'Take cells from the battery’s data sheet, current and cut-off from the bench.',
+  },
+  'gauge-reading': { says: '“{lit}” is no reading of a gauge of four.', remedy: 'Count the lit segments: 0 to 4.' },
+  'energy-impossible': {
+    says: 'The energy of a full battery is unknown or not above zero.',
+    remedy: 'Read V and Ah on its label.',
+  },
+  'draw-impossible': {
+    says: 'The draw of a bolt is not above zero, or its least is above its most.',
+    remedy: 'Work it out from torque and rotation, or from logged drops of the gauge.',
+  },
   'battery-no-working': {
     says: 'Battery {serial} is at {celsius} °C; it works from {low} to {high} °C.',
     remedy: 'Take one that was kept warm, or let it cool.',
@@ -56,9 +73,17 @@ export const supplyTexts = {
     says: 'A log of {found, plural, =0 {nothing} one {# reading} other {# readings}} says too little; {least} are needed.',
     remedy: 'Log more charges or jobs. Nothing is estimated from so few.',
   },
+  'log-impossible': {
+    says: 'A log holds readings below zero or none at all, or its confidence is not between 50 and 100 %.',
+    remedy: 'Correct the entry. Nothing is learnt from it as it stands.',
+  },
   'works-all-alike': {
     says: 'All jobs took the same work: overhead and efficiency cannot be told apart.',
     remedy: 'Log jobs of another torque or rotation as well.',
+  },
+  'socket-reading': {
+    says: 'Charging on the road: the fuse of the socket or the current is not above zero.',
+    remedy: 'Read the fuse on the socket or in the fuse box; never guess it.',
   },
   'socket-fuse': {
     says: 'Charging on the road would draw {current} A; the socket is fused at {fuse} A.',
@@ -67,6 +92,10 @@ export const supplyTexts = {
   'socket-near-fuse': {
     says: 'Charging on the road draws {current} A from a socket fused at {fuse} A: more than it should give for long.',
     remedy: 'One battery at a time, with the engine running.',
+  },
+  'supply-reading': {
+    says: 'Tool {serial}: a reading of its supply is missing or not above zero.',
+    remedy: 'Measure it at the tool while it runs.',
   },
   'supply-weak': {
     says: 'Tool {serial}: {what} is there; {wanted} is wanted.',
@@ -82,7 +111,7 @@ export const supplyTexts = {
     remedy: 'Check the tool with this hose before the first bolt.',
   },
   'supply-hose': {
-    says: 'Tool {serial}: hoses are rated for {rating} bar; the setting needs {wanted} bar.',
+    says: 'Tool {serial}: hoses are rated for {rating} bar; {wanted} bar may reach them.',
     remedy: 'Take hoses and couplings of the pump’s rating; look for cuts and kinks.',
   },
   'valve-impossible': { says: 'Valve {tag}: a dimension, a factor or a load is not above zero.', remedy: 'Read its data sheet again.' },
@@ -114,6 +143,14 @@ export const supplyTexts = {
   'valve-long-unmoved': {
     says: 'Valve {tag} has not been moved for years.',
     remedy: 'Exercise it gently, a few turns to and fro, by hand or at the lowest setting.',
+  },
+  'valve-turns-differ': {
+    says: 'Valve {tag}: {turns} turns by stroke and lead; a waterworks valve of its size makes {low} to {high}.',
+    remedy: 'Starts or stroke may be wrong. Count the turns by hand before a tool is put on.',
+  },
+  'valve-few-turns': {
+    says: 'Valve {tag} makes {turns} turns: both ends belong to the hand, and nothing is left for a tool.',
+    remedy: 'Turn it by hand.',
   },
   'valve-by-hand': { says: 'Valve {tag}: no setting lies below {limit}.', remedy: 'Turn it by hand.' },
 } satisfies NoticeTexts<'supply'>;
