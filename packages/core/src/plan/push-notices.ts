@@ -24,5 +24,5 @@ function weakest(batteries: readonly Battery[], peak: NonNullable<Tool['peak']>,
     pushes({ serial, cells: cells!, temperature, charge: gaugeInterval(lit).low }, peak, torque),
   );
   const refusals = told.flatMap((one) => (one.ok ? [] : one.notices));
-  return refusals.length === batteries.length ? refusals.slice(0, 1) : [];
+  return told.every((one) => !one.ok) ? refusals.slice(0, 1) : [];
 }
