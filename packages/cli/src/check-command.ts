@@ -1,7 +1,7 @@
-import { existsSync, statSync } from 'node:fs';
 import { type CaseResult, type Judged, judge, judgeCase, tally } from '@clampwright/reference';
 import { casesText, rowsText } from './check-text.ts';
-import { EXIT } from './plan-command.ts';
+import { EXIT, refuse } from './exit.ts';
+import { isFile } from './job-folder.ts';
 import { type Broken, readChecks } from './read-checks.ts';
 
 /** Final forces with the joint's own matrix have to follow to this share of target and this force, N. */
@@ -12,11 +12,8 @@ const MODEL_PERCENT = 4;
 
 /** `clampwright check FILE…`: holds the engine against published rows and finite-element joints, and says where they differ. */
 export async function checkCommand(files: readonly string[], options: { readonly json?: boolean }): Promise<number> {
-  const missing = files.filter((file) => !existsSync(file) || !statSync(file).isFile());
-  if (missing.length > 0) {
-    for (const file of missing) process.stderr.write(`There is no file ${file}.\n`);
-    return EXIT.unusable;
-  }
+  const missing = files.filter((file) => !isFile(file));
+  if (missing.length > 0) return refuse(missing.map((file) => `There is no file ${file}.`).join('\n'));
   const rows: Judged[] = [];
   const cases: CaseResult[] = [];
   const broken: Broken[] = [];

@@ -1,10 +1,10 @@
-import { existsSync, statSync } from 'node:fs';
 import { basename, dirname } from 'node:path';
 import { drawForPlan, inspectPlan } from '@clampwright/core';
 import { readInspection } from '@clampwright/papers';
 import { inspectionText } from '@clampwright/words';
-import { isFolder, jobFolder } from './job-folder.ts';
-import { EXIT, planFolder } from './plan-command.ts';
+import { EXIT, refuse } from './exit.ts';
+import { isFile, isFolder, jobFolder } from './job-folder.ts';
+import { planFolder } from './plan-command.ts';
 import { faultsText } from './plan-text.ts';
 import { textTable } from './text-table.ts';
 
@@ -32,7 +32,7 @@ export function drawCommand(folder: string, { seed, size, json }: DrawOptions): 
 /** `clampwright inspect FOLDER FILE`: what the inspector found, held against the draw. */
 export function inspectCommand(folder: string, file: string, { json }: { readonly json?: boolean }): number {
   if (!isFolder(folder)) return refuse(`There is no folder ${folder}.`);
-  if (!existsSync(file) || !statSync(file).isFile()) return refuse(`There is no file ${file}.`);
+  if (!isFile(file)) return refuse(`There is no file ${file}.`);
   const { plan, faults } = planFolder(folder);
   if (!plan) return refuse(faultsText(faults, 'metric'));
   const { inspection, notices } = readInspection(jobFolder(dirname(file)), basename(file));
@@ -41,9 +41,4 @@ export function inspectCommand(folder: string, file: string, { json }: { readonl
   if (!records.ok) return refuse(faultsText(records.notices, 'metric'));
   process.stdout.write(json ? `${JSON.stringify(records.value, null, 2)}\n` : `${records.value.map(inspectionText).join('\n\n')}\n`);
   return records.value.every(({ verdict }) => verdict === 'accepted') ? EXIT.fine : EXIT.stops;
-}
-
-function refuse(text: string): number {
-  process.stderr.write(`${text}\n`);
-  return EXIT.unusable;
 }

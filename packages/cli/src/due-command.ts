@@ -1,7 +1,7 @@
 import { type CivilDate, civilDate, duties, YEARLY_SAMPLE } from '@clampwright/core';
 import { finishedJoints } from '@clampwright/record';
 import { openStates } from '@clampwright/server';
-import { EXIT } from './plan-command.ts';
+import { EXIT, refuse } from './exit.ts';
 import { reading } from './store-commands.ts';
 import { textTable } from './text-table.ts';
 import { type DataOption, whereOf } from './where-data-lies.ts';
@@ -23,8 +23,7 @@ export function dueCommand(job: string, options: DueOptions): Promise<number> {
   }
   return reading(whereOf(options), async (store) => {
     if (!(await store.books()).some((book) => book.job === job)) {
-      process.stderr.write(`There is no book ${job}.\n`);
-      return EXIT.unusable;
+      return refuse(`There is no book ${job}.`);
     }
     const { fold } = await openStates(store)(job);
     const due = duties(finishedJoints(fold), { ...YEARLY_SAMPLE, everyMonths: months, share }, today as CivilDate);

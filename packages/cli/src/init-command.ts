@@ -1,8 +1,8 @@
 import { cpSync, existsSync, mkdirSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { EXIT, refuse } from './exit.ts';
 import { isFolder } from './job-folder.ts';
-import { EXIT } from './plan-command.ts';
 
 const TEMPLATES = fileURLToPath(new URL('../templates/', import.meta.url));
 
@@ -12,13 +12,11 @@ export function initCommand(folder: string, options: { readonly json?: boolean }
     .filter((entry) => entry.isFile())
     .map((entry) => join(entry.parentPath, entry.name).slice(TEMPLATES.length));
   if (existsSync(folder) && !isFolder(folder)) {
-    process.stderr.write(`Nothing was written: ${folder} is a file. Choose an empty folder.\n`);
-    return EXIT.unusable;
+    return refuse(`Nothing was written: ${folder} is a file. Choose an empty folder.`);
   }
   const inTheWay = files.filter((file) => existsSync(join(folder, file)));
   if (inTheWay.length > 0) {
-    process.stderr.write(`Nothing was written: ${inTheWay.join(', ')} already in ${folder}. Choose an empty folder.\n`);
-    return EXIT.unusable;
+    return refuse(`Nothing was written: ${inTheWay.join(', ')} already in ${folder}. Choose an empty folder.`);
   }
   mkdirSync(folder, { recursive: true });
   cpSync(TEMPLATES, folder, { recursive: true, errorOnExist: true, force: false });

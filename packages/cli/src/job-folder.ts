@@ -21,3 +21,4 @@ function leaves(root: string, path: string): boolean {
 }
 
 export const isFolder = (path: string): boolean => existsSync(path) && statSync(path).isDirectory();
+export const isFile = (path: string): boolean => existsSync(path) && statSync(path).isFile();

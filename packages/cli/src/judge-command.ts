@@ -1,17 +1,15 @@
-import { existsSync, statSync } from 'node:fs';
 import { basename, dirname } from 'node:path';
 import { levelOf } from '@clampwright/core';
 import { type JudgedTest, readTests } from '@clampwright/papers';
 import { say } from '@clampwright/words';
-import { jobFolder } from './job-folder.ts';
-import { EXIT } from './plan-command.ts';
+import { EXIT, refuse } from './exit.ts';
+import { isFile, jobFolder } from './job-folder.ts';
 import { faultsText } from './plan-text.ts';
 
 /** `clampwright judge FILE`: what measured series say. */
 export function judgeCommand(file: string, { json }: { readonly json?: boolean }): number {
-  if (!existsSync(file) || !statSync(file).isFile()) {
-    process.stderr.write(`There is no file ${file}.\n`);
-    return EXIT.unusable;
+  if (!isFile(file)) {
+    return refuse(`There is no file ${file}.`);
   }
   const { judged, notices } = readTests(jobFolder(dirname(file)), basename(file));
   if (json) process.stdout.write(`${JSON.stringify({ judged, faults: notices }, null, 2)}\n`);

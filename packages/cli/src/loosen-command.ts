@@ -1,7 +1,8 @@
 import { type FastenerState, inNewtonMetre, type LooseningOfJoint, levelOf, looseningOf } from '@clampwright/core';
 import { label, say, type UnitSystem } from '@clampwright/words';
+import { EXIT, refuse } from './exit.ts';
 import { isFolder } from './job-folder.ts';
-import { EXIT, planFolder } from './plan-command.ts';
+import { planFolder } from './plan-command.ts';
 import { faultsText } from './plan-text.ts';
 import { textTable } from './text-table.ts';
 
@@ -15,8 +16,7 @@ export interface LoosenOptions {
 /** `clampwright loosen FOLDER`: how the joints are taken apart again. */
 export function loosenCommand(folder: string, { state, joint, releasedBy, json }: LoosenOptions): number {
   if (!isFolder(folder)) {
-    process.stderr.write(`There is no folder ${folder}.\n`);
-    return EXIT.unusable;
+    return refuse(`There is no folder ${folder}.`);
   }
   const { job, plan, faults } = planFolder(folder);
   const unknown = joint?.filter((tag) => !plan?.joints.some((one) => one.tag === tag)) ?? [];

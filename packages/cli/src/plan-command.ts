@@ -2,14 +2,12 @@ import { join } from 'node:path';
 import { type Job, levelOf, type Notice, type Plan, planInteraction, planJob, swapTool } from '@clampwright/core';
 import { cardsHtml, readJob } from '@clampwright/papers';
 import { remedy, says, whereabouts } from '@clampwright/words';
+import { EXIT, refuse } from './exit.ts';
 import { font } from './font.ts';
 import { isFolder, jobFolder } from './job-folder.ts';
 import { faultsText, planText } from './plan-text.ts';
 import { interactionProgress } from './progress.ts';
 import { NotOurs, writeOutput } from './write-output.ts';
-
-/** For scripts: everything can be carried out / some joints stop or rows were faulty / nothing could be planned. */
-export const EXIT = { fine: 0, stops: 1, unusable: 2 } as const;
 
 export interface PlanOptions {
   readonly json?: boolean;
@@ -48,13 +46,12 @@ function swapped(job: Job, swap: string): Job {
 /** `clampwright plan FOLDER`: prints the plan, writes plan.json and cards.html; never touches the input. */
 export function planCommand(folder: string, options: PlanOptions): number {
   if (!isFolder(folder)) {
-    process.stderr.write(`There is no folder ${folder}. “clampwright init ${folder}” makes one with an example.\n`);
-    return EXIT.unusable;
+    return refuse(`There is no folder ${folder}. “clampwright init ${folder}” makes one with an example.`);
   }
   const { plan, faults } = planFolder(folder, options.swap);
   if (!plan) {
-    if (options.json) process.stdout.write(`${JSON.stringify({ faults: plainFaults(faults) }, null, 2)}\n`);
-    else process.stderr.write(`Nothing could be planned.\n${faultsText(faults, 'metric')}\n`);
+    if (!options.json) return refuse(`Nothing could be planned.\n${faultsText(faults, 'metric')}`);
+    process.stdout.write(`${JSON.stringify({ faults: plainFaults(faults) }, null, 2)}\n`);
     return EXIT.unusable;
   }
   const out = options.out ?? join(folder, 'plan');
@@ -62,8 +59,7 @@ export function planCommand(folder: string, options: PlanOptions): number {
     writeOutput(out, { 'plan.json': `${JSON.stringify(plan, null, 1)}\n`, 'cards.html': cardsHtml(plan, { font: font() }) });
   } catch (error) {
     if (!(error instanceof NotOurs)) throw error;
-    process.stderr.write(`${error.message}. Move it, or choose another folder with --out.\n`);
-    return EXIT.unusable;
+    return refuse(`${error.message}. Move it, or choose another folder with --out.`);
   }
   if (options.json) process.stdout.write(`${JSON.stringify({ plan, faults: plainFaults(faults) }, null, 2)}\n`);
   else process.stdout.write(`${planText(plan, faults)}\nWritten: ${join(out, 'plan.json')}, ${join(out, 'cards.html')}\n`);

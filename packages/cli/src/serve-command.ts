@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { BookDamaged, NeedsTls, serveBooks, storeIsAway } from '@clampwright/server';
 import { FolderTaken } from '@clampwright/store';
-import { EXIT } from './plan-command.ts';
+import { EXIT } from './exit.ts';
 import { type DataOption, whereOf, whereText } from './where-data-lies.ts';
 
 export interface ServeCommandOptions extends DataOption {

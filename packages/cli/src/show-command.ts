@@ -1,14 +1,14 @@
 import { serve } from '@clampwright/server';
+import { EXIT, refuse } from './exit.ts';
 import { font } from './font.ts';
 import { isFolder } from './job-folder.ts';
-import { EXIT, planFolder } from './plan-command.ts';
+import { planFolder } from './plan-command.ts';
 import { faultsText } from './plan-text.ts';
 
 /** `clampwright show FOLDER`: plans and serves the plan pages on this machine until it is interrupted. */
 export async function showCommand(folder: string, options: { readonly port: string }): Promise<number> {
   if (!isFolder(folder)) {
-    process.stderr.write(`There is no folder ${folder}.\n`);
-    return EXIT.unusable;
+    return refuse(`There is no folder ${folder}.`);
   }
   const { plan, faults } = planFolder(folder);
   if (faults.length > 0) process.stderr.write(`${faultsText(faults, plan?.job.units ?? 'metric')}\n`);

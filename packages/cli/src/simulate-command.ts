@@ -1,8 +1,9 @@
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { ENGINE, mistakeRates, type Notice, simulatedJob, simulationResult, simulationTask } from '@clampwright/core';
+import { EXIT, refuse } from './exit.ts';
 import { isFolder } from './job-folder.ts';
-import { EXIT, planFolder } from './plan-command.ts';
+import { planFolder } from './plan-command.ts';
 import { faultsText } from './plan-text.ts';
 import { playBlocks } from './play-blocks.ts';
 import { blockProgress } from './progress.ts';
@@ -53,11 +54,6 @@ export async function simulateCommand(folder: string, options: SimulateOptions):
 }
 const MOST_WORKERS = 256;
 const WORKERS = `  --workers wants a whole number from 1 to ${MOST_WORKERS}.`;
-
-function refuse(text: string): number {
-  process.stderr.write(`${text}\n`);
-  return EXIT.unusable;
-}
 
 function nameAndShare(text: string): [string, number] {
   const [name = '', share = ''] = text.split('=');

@@ -2,17 +2,12 @@ import { existsSync, readFileSync } from 'node:fs';
 import { auditBook, makeHandover } from '@clampwright/server';
 import { FolderTaken, fileSource, openStore, restoreBackup, type Store, type Where, writeBackup, writeFileWhole } from '@clampwright/store';
 import { says } from '@clampwright/words';
-import { EXIT } from './plan-command.ts';
+import { EXIT, refuse } from './exit.ts';
 import { type DataOption, whereOf, whereText } from './where-data-lies.ts';
-
-const fail = (text: string): number => {
-  process.stderr.write(`${text}\n`);
-  return EXIT.unusable;
-};
 
 /** Opens the books beside a server that may be running. */
 export async function reading(where: Where, work: (store: Store) => Promise<number>): Promise<number> {
-  if ('folder' in where && !existsSync(where.folder)) return fail(`There is no folder ${where.folder}.`);
+  if ('folder' in where && !existsSync(where.folder)) return refuse(`There is no folder ${where.folder}.`);
   const store = await openStore(where, { mode: 'reader' });
   try {
     return await work(store);
@@ -27,7 +22,7 @@ const written = async (path: string, bytes: AsyncIterable<Uint8Array>): Promise<
     process.stdout.write(`${path}: ${size} bytes\n`);
     return EXIT.fine;
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === 'EEXIST') return fail(`${path} is there already and is left as it is.`);
+    if ((error as NodeJS.ErrnoException).code === 'EEXIST') return refuse(`${path} is there already and is left as it is.`);
     throw error;
   }
 };
@@ -40,10 +35,10 @@ export const backupCommand = (file: string, options: DataOption): Promise<number
 export const handoverCommand = (job: string, file: string, options: DataOption & { readonly report?: string }): Promise<number> =>
   reading(whereOf(options), async (store) => {
     if (!(await store.books()).some((book) => book.job === job))
-      return fail(`There is no book ${job}. Books: ${(await store.books()).map((book) => book.job).join(', ') || 'none'}.`);
-    if (options.report !== undefined && !existsSync(options.report)) return fail(`There is no file ${options.report}.`);
+      return refuse(`There is no book ${job}. Books: ${(await store.books()).map((book) => book.job).join(', ') || 'none'}.`);
+    if (options.report !== undefined && !existsSync(options.report)) return refuse(`There is no file ${options.report}.`);
     const bytes = await makeHandover(store, job, new Date(), options.report === undefined ? undefined : readFileSync(options.report));
-    return bytes ? written(file, bytes) : fail('No server has opened this store yet, so it has no key to sign with.');
+    return bytes ? written(file, bytes) : refuse('No server has opened this store yet, so it has no key to sign with.');
   });
 
 /** `clampwright audit`: reads every entry of every book again and holds it against chain and tree. */
@@ -60,7 +55,7 @@ export const auditCommand = (options: DataOption): Promise<number> =>
 
 /** `clampwright restore FILE`: a backup into an empty store, read again and compared. */
 export async function restoreCommand(file: string, options: DataOption): Promise<number> {
-  if (!existsSync(file)) return fail(`There is no file ${file}.`);
+  if (!existsSync(file)) return refuse(`There is no file ${file}.`);
   const where = whereOf(options);
   try {
     const store = await openStore(where);
@@ -68,7 +63,7 @@ export async function restoreCommand(file: string, options: DataOption): Promise
     try {
       const restored = await restoreBackup(store, source);
       if (!restored.ok)
-        return fail(`Not restored: ${restored.fault ? `byte ${restored.fault.byte}: ${says(restored.fault.reason)}` : restored.why}.`);
+        return refuse(`Not restored: ${restored.fault ? `byte ${restored.fault.byte}: ${says(restored.fault.reason)}` : restored.why}.`);
       process.stdout.write(
         `${restored.value.books.map(({ job, size }) => `${job}: ${size} entries, whole`).join('\n')}\nRestored to ${whereText(where)} and read again.\n`,
       );
@@ -78,7 +73,7 @@ export async function restoreCommand(file: string, options: DataOption): Promise
       await store.close();
     }
   } catch (error) {
-    if (error instanceof FolderTaken) return fail(`${error.message}.`);
+    if (error instanceof FolderTaken) return refuse(`${error.message}.`);
     throw error;
   }
 }

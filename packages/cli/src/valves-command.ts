@@ -1,27 +1,24 @@
 import { levelOf, type Notice, planValve, VALVE_CAUTIONS, type ValvePlan } from '@clampwright/core';
 import { readJob, readValves } from '@clampwright/papers';
 import { label, say } from '@clampwright/words';
+import { EXIT, refuse } from './exit.ts';
 import { isFolder, jobFolder } from './job-folder.ts';
-import { EXIT } from './plan-command.ts';
 import { faultsText } from './plan-text.ts';
 import { textTable } from './text-table.ts';
 
 /** `clampwright valves FOLDER`: whether a tool may turn the job's gate valves, and how. */
 export function valvesCommand(folder: string, { json }: { readonly json?: boolean }): number {
   if (!isFolder(folder)) {
-    process.stderr.write(`There is no folder ${folder}.\n`);
-    return EXIT.unusable;
+    return refuse(`There is no folder ${folder}.`);
   }
   const open = jobFolder(folder);
   const { job, notices: jobFaults } = readJob(open);
   if (!job) {
-    process.stderr.write(`${faultsText(jobFaults, 'metric')}\n`);
-    return EXIT.unusable;
+    return refuse(faultsText(jobFaults, 'metric'));
   }
   const { valves, notices } = readValves(open, 'valves.yaml', job.tools);
   if (notices.some(({ code }) => code === 'file-missing')) {
-    process.stderr.write(`${faultsText(notices, job.units)}\n`);
-    return EXIT.unusable;
+    return refuse(faultsText(notices, job.units));
   }
   const faults: Notice[] = [...notices];
   const plans = valves.flatMap((valve) => {

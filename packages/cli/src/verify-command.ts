@@ -1,8 +1,9 @@
-import { existsSync, readFileSync, statSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { type Verified, verifyHandover } from '@clampwright/record';
 import { fileSource } from '@clampwright/store';
 import { remedy, says } from '@clampwright/words';
-import { EXIT } from './plan-command.ts';
+import { EXIT, refuse } from './exit.ts';
+import { isFile } from './job-folder.ts';
 import { textTable } from './text-table.ts';
 
 export interface VerifyOptions {
@@ -13,11 +14,8 @@ export interface VerifyOptions {
 
 /** `clampwright verify FILE`: does a handover file fit in every byte? Needs no server and no network. */
 export async function verifyCommand(file: string, { seen, key, json }: VerifyOptions): Promise<number> {
-  const missing = [file, seen].filter((path) => path !== undefined && !(existsSync(path) && statSync(path).isFile()));
-  if (missing.length > 0) {
-    for (const path of missing) process.stderr.write(`There is no file ${path}.\n`);
-    return EXIT.unusable;
-  }
+  const missing = [file, seen].filter((path) => path !== undefined && !isFile(path));
+  if (missing.length > 0) return refuse(missing.map((path) => `There is no file ${path}.`).join('\n'));
   const source = await fileSource(file);
   try {
     const result = await verifyHandover(source, {

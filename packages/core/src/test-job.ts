@@ -1,6 +1,7 @@
 import type { CivilDate } from './date.ts';
 import type { Job, Joint, Lot, Tool } from './job/job.ts';
-import { mm, Nm } from './quantity.ts';
+import type { GasketGiven } from './members/members.ts';
+import { MPa, mm, Nm } from './quantity.ts';
 import { byNutFactor } from './torque/friction.ts';
 
 /** An invented job for tests: one splice, one tool of six gears, one tested lot. Not part of the product. */
@@ -80,3 +81,30 @@ export const jointWith = (rule: string, subgroup: Partial<Joint['subgroups'][num
   rule,
   subgroups: [{ ...testJoint.subgroups[0]!, ...subgroup }],
 });
+
+/** A gasketed ring of twelve whose members are known, for tests of how bolts act on each other. */
+export const testFlange = (gasket: GasketGiven, change: Partial<Joint> = {}): Joint =>
+  jointWith(
+    'flange-bolt-stress',
+    {
+      positions: Array.from({ length: 12 }, (_, i) => i + 1),
+      size: 'M20',
+      grade: '8.8',
+      system: 'plain',
+      clampThickness: mm(52),
+      given: { boltStress: MPa(290) },
+    },
+    {
+      tag: 'R1',
+      layout: { kind: 'ring', boltCount: 12, circle: mm(295) },
+      members: {
+        kind: 'ring',
+        inner: mm(219),
+        outer: mm(340),
+        thickness: mm(24),
+        wall: { thickness: mm(6), side: 'inside' },
+        gasket,
+      },
+      ...change,
+    },
+  );

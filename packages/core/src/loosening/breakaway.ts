@@ -1,4 +1,5 @@
-import { type Millimetre, N, type Newton, type NewtonMillimetre } from '../quantity.ts';
+import { tighteningWork } from '../battery/work.ts';
+import { type Millimetre, N, type Newton, type NewtonMillimetre, Nmm, rad } from '../quantity.ts';
 import type { ThreadSize } from '../torque/thread-arm.ts';
 
 /**
@@ -80,4 +81,4 @@ export const toolBreaksLoose = (tightening: NewtonMillimetre, breakawayShare: nu
  * expect(looseningWork(Nm(1040), degrees(60), 10, Nm(1))).toBeCloseTo(607.4, 1);
  */
 export const looseningWork = (breakaway: NewtonMillimetre, unloading: number, freeTurns: number, running: NewtonMillimetre): number =>
-  (0.5 * breakaway * unloading + running * 2 * Math.PI * freeTurns) / 1000;
+  tighteningWork({ from: breakaway, to: Nmm(0), ramp: rad(unloading), freeTurns, running });

@@ -1,6 +1,6 @@
 import { findGrade } from '../fasteners/find-grade.ts';
 import { strengthAt } from '../fasteners/grade.ts';
-import { loosenInSteps } from '../flanges/disassembly.ts';
+import { DISASSEMBLY, loosenInSteps } from '../flanges/disassembly.ts';
 import type { Job } from '../job/job.ts';
 import type { FastenerState } from '../loosening/conditions.ts';
 import { type LooseningPlan, planLoosening } from '../loosening/plan-loosening.ts';
@@ -30,9 +30,6 @@ export interface LooseningAsked {
   readonly releasedBy?: string;
   readonly tags?: readonly string[];
 }
-
-/** Rings larger than this are eased in steps, flange or not. ASME PCC-1:2013 section 15 (from memory). */
-const LARGE = mm(610);
 
 /** How the joints of a plan are taken apart again: with the tool, torque and preload they were, or would be, tightened with. */
 export function looseningOf(job: Job, plan: Plan, { state, releasedBy, tags }: LooseningAsked): LooseningOfJoint[] {
@@ -91,5 +88,9 @@ const inSubgroup = ({ sequence }: JointPlan, { positions }: SubgroupPlan) => {
 function staged({ layout, permits }: JointPlan, { size }: SubgroupPlan): boolean {
   const diameter = threadOf(size)?.diameter ?? (0 as Millimetre);
   const outside = layout.kind === 'ring' ? (layout.circle ?? mm(0)) : mm(0);
-  return permits.pressure || outside > LARGE || loosenInSteps({ outsideDiameter: outside, thickness: mm(0), boltDiameter: diameter });
+  return (
+    permits.pressure ||
+    outside > DISASSEMBLY.outsideDiameter ||
+    loosenInSteps({ outsideDiameter: outside, thickness: mm(0), boltDiameter: diameter })
+  );
 }

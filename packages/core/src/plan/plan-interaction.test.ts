@@ -1,29 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import type { Joint } from '../job/job.ts';
 import { kN, MPa, mm } from '../quantity.ts';
-import { jointWith, testJob } from '../test-job.ts';
+import { jointWith, testFlange, testJob } from '../test-job.ts';
 import { planInteraction } from './plan-interaction.ts';
 import { planJob } from './plan-job.ts';
 
-const positions = Array.from({ length: 12 }, (_, i) => i + 1);
-const flange = (change: Partial<Joint> = {}): Joint =>
-  jointWith(
-    'flange-bolt-stress',
-    { positions, size: 'M20', grade: '8.8', system: 'plain', clampThickness: mm(52), given: { boltStress: MPa(290) } },
-    {
-      tag: 'R1',
-      layout: { kind: 'ring', boltCount: 12, circle: mm(295) },
-      members: {
-        kind: 'ring',
-        inner: mm(219),
-        outer: mm(340),
-        thickness: mm(24),
-        wall: { thickness: mm(6), side: 'inside' },
-        gasket: { kind: 'spiral wound', modulus: MPa(800), inner: mm(230), outer: mm(262) },
-      },
-      ...change,
-    },
-  );
+const GASKET = { kind: 'spiral wound', modulus: MPa(800), inner: mm(230), outer: mm(262) } as const;
+const flange = (change: Partial<Joint> = {}): Joint => testFlange(GASKET, change);
 const withGasket = (stresses: object): Joint => {
   const joint = flange();
   const members = joint.members as Extract<Joint['members'], { kind: 'ring' }>;

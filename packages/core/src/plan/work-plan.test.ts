@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Battery } from '../battery/battery.ts';
 import { kN, mm } from '../quantity.ts';
-import { jointWith, testJob, testTool } from '../test-job.ts';
+import { jointWith, testFlange, testJob, testTool } from '../test-job.ts';
 import { planInteraction } from './plan-interaction.ts';
 import { planJob } from './plan-job.ts';
 
@@ -57,22 +57,7 @@ test('joints that stop take nobody’s time', () => {
 });
 
 test('rounds that are known replace the steps, and the sums follow', () => {
-  const positions = Array.from({ length: 12 }, (_, i) => i + 1);
-  const flange = jointWith(
-    'flange-bolt-stress',
-    { positions, size: 'M20', grade: '8.8', system: 'plain', clampThickness: mm(52), given: { boltStress: 290 as never } },
-    {
-      layout: { kind: 'ring', boltCount: 12, circle: mm(295) },
-      members: {
-        kind: 'ring',
-        inner: mm(219),
-        outer: mm(340),
-        thickness: mm(24),
-        wall: { thickness: mm(6), side: 'inside' },
-        gasket: { kind: 'spiral wound', inner: mm(230), outer: mm(262) },
-      },
-    },
-  );
+  const flange = testFlange({ kind: 'spiral wound', inner: mm(230), outer: mm(262) });
   const job = testJob([flange]);
   const before = planJob(job);
   const after = planInteraction(job, before);

@@ -1,7 +1,7 @@
 import type { StepEnding } from '../battery/supply.ts';
-import { drawPerBolt, USUAL_DRAW } from '../battery/work.ts';
+import { tighteningWork, USUAL_DRAW } from '../battery/work.ts';
 import { USUAL_PACE } from '../duration/pace.ts';
-import { degrees, type Newton } from '../quantity.ts';
+import { degrees, Nmm, rad } from '../quantity.ts';
 import type { Context } from './context.ts';
 import type { JointPlan, StepPlan, SubgroupPlan, TighteningPlan } from './plan.ts';
 import { threadOf } from './resolve-bolt.ts';
@@ -29,7 +29,7 @@ const ASSUMED_RAMP = degrees(60);
 
 /** The work on one planned joint; `undefined` where no setting was found. */
 export function workPlan(context: Context, subgroups: readonly SubgroupPlan[]): WorkPlan | undefined {
-  let [pulls, energy, draw, changes] = [0, 0, 0, 0];
+  let [pulls, energy, changes] = [0, 0, 0];
   let [assumed, battery, ends] = [false, true, 'torque' as StepEnding];
   for (const { tightening, positions, size } of subgroups) {
     if (!tightening) return undefined;
@@ -44,14 +44,13 @@ export function workPlan(context: Context, subgroups: readonly SubgroupPlan[]): 
     pulls += steps.length * positions.length;
     changes = Math.max(changes, steps.length);
     energy += each * positions.length;
-    draw += positions.length * (drawPerBolt(each, USUAL_DRAW) + (steps.length - 1) * USUAL_DRAW.overhead);
   }
   if (pulls === 0) return undefined;
   return {
     pulls,
     minutes: pulls * (USUAL_PACE.place + USUAL_PACE.turning) + changes * USUAL_PACE.change,
     energy,
-    ...(battery ? { draw } : {}),
+    ...(battery ? { draw: drawOf(energy, pulls) } : {}),
     assumed,
     ends,
     safeStop: safeStopOf(subgroups[0]!.tightening!),
@@ -66,20 +65,26 @@ const turned = ({ steps }: TighteningPlan): readonly StepPlan[] =>
 function boltWork({ resilience, yieldPreload }: TighteningPlan, steps: readonly StepPlan[], pitch: number): number {
   const last = steps.findLast(({ setting }) => setting)?.setting;
   if (!last) return 0;
+  if (resilience === undefined) return ramp(0, last.torque, ASSUMED_RAMP);
   const arm = last.torque / last.preload;
-  if (resilience === undefined) return (last.torque * ASSUMED_RAMP) / 2 / 1000;
   const perNewton = (2 * Math.PI * resilience) / pitch;
-  let [force, work] = [last.preload as number, (arm * last.preload ** 2 * perNewton) / 2];
+  let [force, work] = [last.preload as number, ramp(0, last.torque, last.preload * perNewton)];
   for (const { end } of steps) {
     if (end.kind !== 'mark at angle') continue;
-    const plateau = Math.max(force, (yieldPreload?.value ?? Number.POSITIVE_INFINITY) as Newton);
+    const plateau = Math.max(force, yieldPreload?.value ?? Number.POSITIVE_INFINITY);
     const reached = Math.min(plateau, force + end.angle / perNewton);
-    const ramp = (reached - force) * perNewton;
-    work += arm * (((force + reached) / 2) * ramp + reached * (end.angle - ramp));
+    const elastic = (reached - force) * perNewton;
+    work += ramp(arm * force, arm * reached, elastic) + ramp(arm * reached, arm * reached, end.angle - elastic);
     force = reached;
   }
-  return work / 1000;
+  return work;
 }
+
+const ramp = (from: number, to: number, angle: number): number =>
+  tighteningWork({ from: Nmm(from), to: Nmm(to), ramp: rad(angle), freeTurns: 0, running: Nmm(0) });
+
+/** What batteries give for so much work on the nuts in so many pulls, J: each pull has its overhead. */
+const drawOf = (energy: number, pulls: number): number => energy / USUAL_DRAW.efficiency + pulls * USUAL_DRAW.overhead;
 
 function safeStopOf({ steps }: TighteningPlan): SafeStop {
   if (steps.some(({ end }) => end.kind === 'mark at angle')) return 'after the first step, before marking';
@@ -96,6 +101,6 @@ export const workOfRounds = (work: WorkPlan, { rounds }: NonNullable<JointPlan['
     pulls,
     energy,
     minutes: sum(({ minutes }) => minutes),
-    ...(work.draw === undefined ? {} : { draw: energy / USUAL_DRAW.efficiency + pulls * USUAL_DRAW.overhead }),
+    ...(work.draw === undefined ? {} : { draw: drawOf(energy, pulls) }),
   };
 };

@@ -9,7 +9,7 @@ import { Draws } from '../random/draws.ts';
 import { philox } from '../random/philox.ts';
 import { chanceAllInside } from '../scatter/all-inside.ts';
 import { splitScatter } from '../scatter/contributions.ts';
-import { jointWith, testJob } from '../test-job.ts';
+import { jointWith, testFlange, testJob } from '../test-job.ts';
 import { chanceOf } from './chance.ts';
 import { mistakeRates, NO_MISTAKES } from './mistakes.ts';
 import { jointPlayer } from './play-joint.ts';
@@ -76,23 +76,7 @@ function play(job: SimulatedJob, task: ReturnType<typeof taskOf>, order = (block
   return sum;
 }
 
-const ring = jointWith(
-  'flange-bolt-stress',
-  { size: 'M20', grade: '8.8', system: 'plain', given: { boltStress: 290 as never }, clampThickness: mm(52) },
-  {
-    tag: 'R1',
-    layout: { kind: 'ring', boltCount: 12, circle: mm(295) },
-    members: {
-      kind: 'ring',
-      inner: mm(219),
-      outer: mm(340),
-      thickness: mm(24),
-      wall: { thickness: mm(6), side: 'inside' },
-      gasket: { thickness: mm(2), modulus: 800, inner: mm(220), outer: mm(270) } as never,
-    },
-  },
-);
-const twelve = { ...ring, subgroups: [{ ...ring.subgroups[0]!, positions: Array.from({ length: 12 }, (_, i) => i + 1) }] };
+const twelve = testFlange({ thickness: mm(2), modulus: 800, inner: mm(220), outer: mm(270) } as never);
 
 function simulated(...joints: Joint[]) {
   const job = joints.length > 0 ? testJob(joints) : testJob();

@@ -23,3 +23,18 @@ export const tighteningFields = {
   battery: z.optional(field.label),
   end: z.enum(ENDS),
 };
+
+/** Joint, tool and battery that a tightening is about, of one bolt or of several. */
+export const tighteningAbout = ({
+  joint,
+  tool,
+  battery,
+}: {
+  readonly joint: string;
+  readonly tool?: string | undefined;
+  readonly battery?: string | undefined;
+}) => ({
+  joint: [joint],
+  ...(tool === undefined ? {} : { tool: [tool] }),
+  ...(battery === undefined ? {} : { battery: [battery] }),
+});

@@ -3,7 +3,7 @@ import { tightenBolt } from '../../fold/tighten-bolt.ts';
 import { tightenedOf } from '../../fold/tightened.ts';
 import { positions, z } from '../field.ts';
 import { defineKind } from '../kind.ts';
-import { tighteningFields } from '../tightening-fields.ts';
+import { tighteningAbout, tighteningFields } from '../tightening-fields.ts';
 
 const body = z.strictObject({ ...tighteningFields, bolts: positions });
 
@@ -11,11 +11,7 @@ const body = z.strictObject({ ...tighteningFields, bolts: positions });
 export const batchTightened = defineKind<z.infer<typeof body>>({
   version: 1,
   body,
-  about: ({ joint, tool, battery }) => ({
-    joint: [joint],
-    ...(tool === undefined ? {} : { tool: [tool] }),
-    ...(battery === undefined ? {} : { battery: [battery] }),
-  }),
+  about: tighteningAbout,
   fold: {
     joint: (joint, told, look) => {
       const { bolts, step, card, tool } = told.body;
