@@ -3,7 +3,18 @@
 // Drawings
 export { type At, jointDrawing, type Paint, type Role, type Scene, type Shape, toSvg } from './drawing/index.ts';
 // Pages and cards
-export { type CardsOptions, cardCss, cardsHtml, jointHtml, type Links, missingHtml, pageCss, planHtml } from './page/index.tsx';
+export {
+  type CardsOptions,
+  cardCss,
+  cardsHtml,
+  jointHtml,
+  type Links,
+  missingHtml,
+  pageCss,
+  planHtml,
+  trustedHtml,
+  trustHtml,
+} from './page/index.tsx';
 // Reading
 export {
   type JudgedTest,
