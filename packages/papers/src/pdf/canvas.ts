@@ -79,7 +79,10 @@ export function openCanvas(doc: PDFKit.PDFDocument, inks: Readonly<Record<Ink, s
       painted(style);
     },
     path(points, closed, style) {
-      for (const [i, { x, y }] of points.entries()) i === 0 ? doc.moveTo(pt(x), pt(y)) : doc.lineTo(pt(x), pt(y));
+      const [first, ...rest] = points;
+      if (!first) return;
+      doc.moveTo(pt(first.x), pt(first.y));
+      for (const { x, y } of rest) doc.lineTo(pt(x), pt(y));
       if (closed) doc.closePath();
       doc.lineJoin('round');
       painted(style);

@@ -20,7 +20,7 @@ import { inspectionFacts, workFacts } from '../told/around-facts.ts';
 import type { ToldFact } from '../told/fact.ts';
 import { permitFacts } from '../told/permit-facts.ts';
 import { preloadFacts } from '../told/preload-facts.ts';
-import { callout, type Flow, facts, figure, heading, list, paragraph, table } from '../typeset/index.ts';
+import { callout, type FactGroup, type Flow, factPair, facts, figure, heading, list, paragraph, table } from '../typeset/index.ts';
 
 const DRAWING = { width: 172, most: 74 } as const;
 const PER_ROW = 10;
@@ -44,28 +44,21 @@ export function planJointPages(flow: Flow, joint: JointPlan, units: UnitSystem):
     paragraph(flow, `${label('joint.remedy')}: ${remedy(reason, units)}`, { size: 8.5 });
   }
   for (const subgroup of joint.subgroups) subgroupPart(flow, joint, subgroup, units);
-  sequencePart(flow, joint);
-  heading(flow, label('joint.permits'), 2);
-  toldFacts(flow, permitFacts(joint));
-  if (joint.work) {
-    heading(flow, label('work.title'), 2);
-    toldFacts(flow, workFacts(joint.work));
-  }
-  if (joint.inspection) {
-    heading(flow, label('inspection.title'), 2);
-    toldFacts(flow, inspectionFacts(joint.inspection));
-    if (!joint.inspection.torqueProves) paragraph(flow, label('inspection.no-torque'));
-  }
-  heading(flow, label('joint.cautions'), 2);
+  const group = (title: string, told: readonly ToldFact[]): FactGroup => ({ title, pairs: pairsOf(told) });
+  const { work, inspection } = joint;
+  factPair(flow, [
+    group(label('joint.permits'), [...permitFacts(joint), ...(inspection ? inspectionFacts(inspection) : [])]),
+    group(work ? label('work.title') : '', work ? workFacts(work) : []),
+  ]);
+  if (inspection && !inspection.torqueProves) paragraph(flow, label('inspection.no-torque'), { size: 8.5 });
+  heading(flow, label('joint.cautions'), 2, { keep: 10 });
   list(flow, joint.cautions.map(cautionText), { size: 8 });
+  sequencePart(flow, joint);
 }
 
 /** Without their sources, which stand in the annex. */
-const toldFacts = (flow: Flow, told: readonly ToldFact[]) =>
-  facts(
-    flow,
-    told.map(({ name, leading, text }) => [name, [leading, text].filter((one) => one !== undefined).join(' ')] as const),
-  );
+const pairsOf = (told: readonly ToldFact[]) =>
+  told.map(({ name, leading, text }) => [name, [leading, text].filter((one) => one !== undefined).join(' ')] as const);
 
 function subgroupPart(flow: Flow, joint: JointPlan, subgroup: SubgroupPlan, units: UnitSystem): void {
   const which = joint.subgroups.length > 1 ? `${label('joint.bolts', { positions: positionsText(subgroup.positions) })}: ` : '';
@@ -108,7 +101,7 @@ function subgroupPart(flow: Flow, joint: JointPlan, subgroup: SubgroupPlan, unit
     ],
     tightening.steps,
   );
-  toldFacts(flow, preloadFacts(tightening, units));
+  facts(flow, pairsOf(preloadFacts(tightening, units)), { size: 8.5, nameWidth: 46 });
 }
 
 function sequencePart(flow: Flow, joint: JointPlan): void {

@@ -120,3 +120,35 @@ export function signatureLines(flow: Flow, names: readonly string[]): void {
   }
   flow.move(20);
 }
+
+export interface FactGroup {
+  readonly title: string;
+  readonly pairs: readonly (readonly [string, string])[];
+}
+
+/** Two data sheets side by side, each under its title. */
+export function factPair(flow: Flow, groups: readonly [FactGroup, FactGroup], size = 8.5): void {
+  const width = (flow.width - 8) / 2;
+  const name = width * 0.38;
+  const columns = groups.map(({ title, pairs }) => ({
+    title,
+    rows: pairs.map(([first, text]) => {
+      const [names, lines] = [flow.lines(first, name - 2, { size }), flow.lines(text, width - name, { size })];
+      return { names, lines, height: Math.max(names.length, lines.length) * leadingOf(size) + 1 };
+    }),
+  }));
+  const height = 8 + Math.max(...columns.map(({ rows }) => rows.reduce((sum, row) => sum + row.height, 0)));
+  flow.need(height + 3);
+  flow.move(3);
+  for (const [i, { title, rows }] of columns.entries()) {
+    const x = flow.left + i * (width + 8);
+    let y = flow.y();
+    y += setLines(flow.canvas, [title], { x, y }, { size: 10, face: 'bold' }) + 1.4;
+    for (const { names, lines, height: own } of rows) {
+      setLines(flow.canvas, names, { x, y }, { size, ink: 'quiet' });
+      setLines(flow.canvas, lines, { x: x + name, y }, { size });
+      y += own;
+    }
+  }
+  flow.move(height);
+}

@@ -2,16 +2,16 @@ import type { Ink } from '../pdf/ink.ts';
 import type { Face } from '../pdf/letters.ts';
 import { baseOf, type Flow, leadingOf, setLines } from './flow.ts';
 
-export interface CellStyle {
+interface CellStyle {
   readonly text: string;
   readonly face?: Face;
   readonly ink?: Ink;
   /** struck through: no longer counts, and stays readable */
   readonly struck?: boolean;
 }
-export type Cell = string | CellStyle;
+type Cell = string | CellStyle;
 
-export interface Column<R> {
+interface Column<R> {
   readonly head: string;
   /** share of the table's width */
   readonly width: number;
