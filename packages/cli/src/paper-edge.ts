@@ -22,7 +22,7 @@ export function paperOptions(folder: string, name: string): { readonly options: 
 }
 
 /** Says on a terminal how far a paper has come; silent in scripts. */
-export function paperProgress(name: string): ((done: number, of: number) => void) | undefined {
+function paperProgress(name: string): ((done: number, of: number) => void) | undefined {
   if (!process.stderr.isTTY) return undefined;
   let told = 0;
   return (done, of) => {
