@@ -26,6 +26,7 @@ program
   .description('plan a job folder; writes plan.json and cards.html')
   .option('--out <folder>', 'where to write (FOLDER/plan)')
   .option('--swap <tag=serial...>', 'plan a joint with another tool of the job (TB-R2=SK-H031; several: A+B)')
+  .option('--pdf', 'write plan.pdf, too: A4 for review, with formulas and sources in an annex')
   .option('--json', 'print plan and faults as JSON')
   .addHelpText(
     'after',

@@ -12,6 +12,8 @@ import { NotOurs, writeOutput } from './write-output.ts';
 export interface PlanOptions {
   readonly json?: boolean;
   readonly out?: string;
+  /** write plan.pdf for review, too */
+  readonly pdf?: boolean;
   /** `TAG=SERIAL`: plan this joint with that tool instead */
   readonly swap?: readonly string[];
 }
@@ -43,8 +45,8 @@ function swapped(job: Job, swap: string): Job {
   return found;
 }
 
-/** `clampwright plan FOLDER`: prints the plan, writes plan.json and cards.html; never touches the input. */
-export function planCommand(folder: string, options: PlanOptions): number {
+/** `clampwright plan FOLDER`: prints the plan, writes plan.json and cards.html, and plan.pdf where asked; never touches the input. */
+export async function planCommand(folder: string, options: PlanOptions): Promise<number> {
   if (!isFolder(folder)) {
     return refuse(`There is no folder ${folder}. “clampwright init ${folder}” makes one with an example.`);
   }
@@ -55,14 +57,26 @@ export function planCommand(folder: string, options: PlanOptions): number {
     return EXIT.unusable;
   }
   const out = options.out ?? join(folder, 'plan');
+  // the typesetter is loaded when it is called for, so that planning starts without it
+  const reviewed = options.pdf ? await (await import('./plan-paper.ts')).planPaper(folder, plan) : undefined;
+  const files = {
+    'plan.json': `${JSON.stringify(plan, null, 1)}\n`,
+    'cards.html': cardsHtml(plan, { font: font() }),
+    ...(reviewed ? { 'plan.pdf': reviewed } : {}),
+  };
   try {
-    writeOutput(out, { 'plan.json': `${JSON.stringify(plan, null, 1)}\n`, 'cards.html': cardsHtml(plan, { font: font() }) });
+    writeOutput(out, files);
   } catch (error) {
     if (!(error instanceof NotOurs)) throw error;
     return refuse(`${error.message}. Move it, or choose another folder with --out.`);
   }
   if (options.json) process.stdout.write(`${JSON.stringify({ plan, faults: plainFaults(faults) }, null, 2)}\n`);
-  else process.stdout.write(`${planText(plan, faults)}\nWritten: ${join(out, 'plan.json')}, ${join(out, 'cards.html')}\n`);
+  else
+    process.stdout.write(
+      `${planText(plan, faults)}\nWritten: ${Object.keys(files)
+        .map((name) => join(out, name))
+        .join(', ')}\n`,
+    );
   return plan.sums.stop > 0 || faults.some(({ code }) => levelOf(code) === 'fault') ? EXIT.stops : EXIT.fine;
 }
 
