@@ -1,4 +1,5 @@
 /** A plan over HTTP, read only; and the books of a yard. */
+export { appPages } from './app-pages.ts';
 export { createApp } from './create-app.ts';
 export { auditBook, makeHandover } from './log/make-handover.ts';
 export { BookDamaged, NeedsTls, type ServingBooks, serveBooks } from './log/serve-books.ts';
