@@ -6,8 +6,11 @@ import { minuteOf, type Names, short } from './names.ts';
 import { saysOf, settledText } from './nonconformance-text.ts';
 import type { ReportSource } from './source.ts';
 
+/** Room a chapter needs to begin under another, mm. */
+const BEGIN = 80;
+
 const chapter = (flow: Flow, title: string) => {
-  flow.turn();
+  if (!flow.need(BEGIN)) flow.move(6);
   flow.section(title, 1);
   heading(flow, title, 1);
 };
@@ -25,6 +28,7 @@ const result = ({ passed }: { readonly passed: boolean }) =>
 
 /** What was found, who settled it, and what had been agreed beforehand. */
 export function nonconformanceChapter(flow: Flow, { fold }: ReportSource, found: readonly Nonconformance[], names: Names): void {
+  flow.turn();
   chapter(flow, label('report.nonconformances'));
   if (found.length === 0) nothing(flow, label('report.nonconformances-none'));
   else

@@ -1,9 +1,8 @@
-import { readEntry } from '@clampwright/record';
 import { label } from '@clampwright/words';
 import { openPdf, REPORT_INK } from '../pdf/index.ts';
-import type { PaperOptions } from '../pdf/paper-options.ts';
-import { A4, openFlow, sheetChrome } from '../typeset/index.ts';
-import { entryAnnex } from './annex.ts';
+import { type PaperOptions, twice } from '../pdf/paper-options.ts';
+import { A4, setPaper, sheetChrome } from '../typeset/index.ts';
+import { ANNEX_ROWS, entryAnnex } from './annex.ts';
 import { inspectionChapter, nonconformanceChapter, peopleChapter, toolChapter } from './chapters.ts';
 import { reportCover } from './cover.ts';
 import { reportJointPages } from './joint-pages.ts';
@@ -27,46 +26,45 @@ export async function reportPdf(source: ReportSource, { letters, organisation, m
     .map((id) => jointWork(fold, id))
     .sort((a, b) => (a.tag < b.tag ? -1 : 1));
   const found = fold.nonconformances();
+  const byJoint = new Map<string | undefined, (typeof found)[number][]>();
+  for (const one of found) byJoint.set(one.joint, [...(byJoint.get(one.joint) ?? []), one]);
   const { last, devices } = await ends(source);
-  const steps = works.length + source.size;
-
   const about = { title: `${label('report.title')}: ${source.title}`, subject: label('paper.subject.report'), engine: source.engine, made };
-  const flow = openFlow(openPdf(letters, organisation ? { ...about, author: organisation.name } : about), A4, REPORT_INK);
-  reportCover(flow, source, { works, found, names, made, last }, organisation);
-  for (const [at, work] of works.entries()) {
-    reportJointPages(
-      flow,
-      work,
-      found.filter(({ joint }) => joint === work.id),
-      names,
-    );
-    progress?.(at + 1, steps);
-  }
-  nonconformanceChapter(flow, source, found, names);
-  inspectionChapter(flow, works, names);
-  toolChapter(flow, source, names);
-  peopleChapter(flow, source, works, names);
-  await entryAnnex(flow, source, names, (rows) => progress?.(works.length + Math.min(rows, source.size - 1), steps));
-  proofPage(flow, source, devices, names);
   const foot = [
     organisation?.name,
     label('paper.engine', { engine: source.engine }),
     label('paper.made', { date: minuteOf(made.toISOString()) }),
   ];
-  const bytes = await flow.finish(sheetChrome({ title: about.title, foot: foot.filter(Boolean).join(' · '), cover: true }));
-  progress?.(steps, steps);
-  return bytes;
+  const step = twice(works.length + Math.ceil(source.size / ANNEX_ROWS), progress);
+  return setPaper(openPdf(letters, organisation ? { ...about, author: organisation.name } : about), {
+    sheet: A4,
+    inks: REPORT_INK,
+    chrome: sheetChrome({ title: about.title, foot: foot.filter(Boolean).join(' · '), cover: true }),
+    async compose(flow) {
+      reportCover(flow, source, { works, found, names, made, last }, organisation);
+      for (const work of works) {
+        reportJointPages(flow, work, byJoint.get(work.id) ?? [], names);
+        await step();
+      }
+      nonconformanceChapter(flow, source, found, names);
+      inspectionChapter(flow, works, names);
+      toolChapter(flow, source, names);
+      peopleChapter(flow, source, works, names);
+      await entryAnnex(flow, source, names, step);
+      proofPage(flow, source, devices, names);
+    },
+  });
 }
 
 /** When the last entry arrived, and how far the chain of each device goes. */
-async function ends({ size, rows }: ReportSource): Promise<{ readonly last: string; readonly devices: ReadonlyMap<string, number> }> {
+async function ends({ size, rows, fold }: ReportSource): Promise<{ readonly last: string; readonly devices: ReadonlyMap<string, number> }> {
   const devices = new Map<string, number>();
   let last = '';
   for (let from = 0; from < size; from += 1000)
-    for (const { receipt, bytes } of await rows(from, Math.min(1000, size - from))) {
+    for (const { receipt } of await rows(from, Math.min(1000, size - from))) {
       last = receipt.arrived;
-      const kept = readEntry(bytes);
-      if (kept.ok) devices.set(kept.value.entry.device, Math.max(kept.value.entry.sequence, devices.get(kept.value.entry.device) ?? 0));
+      const entry = fold.find(receipt.entry)?.entry;
+      if (entry) devices.set(entry.device, Math.max(entry.sequence, devices.get(entry.device) ?? 0));
     }
   return { last, devices };
 }

@@ -114,9 +114,10 @@ const happenings = ({ state }: JointWork, names: Names): string[] => [
 function replacedText(bolts: JointWork['state']['bolts']): string[] {
   const replaced = [...bolts.values()].filter(({ replaced: times }) => times > 0).map(({ position }) => position);
   const loose = [...bolts.values()].filter(({ loosened }) => loosened).map(({ position }) => position);
+  const at = (positions: readonly number[]) => label('report.at-bolts', { count: positions.length, positions: positionsText(positions) });
   return [
-    ...(replaced.length > 0 ? [label('report.joint.replaced', { bolts: positionsText(replaced) })] : []),
-    ...(loose.length > 0 ? [label('report.joint.loosened', { bolts: positionsText(loose) })] : []),
+    ...(replaced.length > 0 ? [label('report.joint.replaced', { bolts: at(replaced) })] : []),
+    ...(loose.length > 0 ? [label('report.joint.loosened', { bolts: at(loose) })] : []),
   ];
 }
 

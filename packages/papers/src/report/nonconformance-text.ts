@@ -6,7 +6,7 @@ import { type Names, told } from './names.ts';
 /** What it is about: as a person wrote it, or what contradicts what. */
 export function saysOf({ number, text, notice, bolts }: Nonconformance): string {
   const what = text ?? (notice ? says(notice) : '');
-  const where = bolts.length > 0 ? ` (${label('joint.bolts', { positions: positionsText(bolts) })})` : '';
+  const where = bolts.length > 0 ? ` (${label('report.at-bolts', { count: bolts.length, positions: positionsText(bolts) })})` : '';
   return `${number === undefined ? '' : `${number}: `}${what}${where}`;
 }
 
