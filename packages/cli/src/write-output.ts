@@ -1,5 +1,5 @@
 import { existsSync, mkdirSync, readFileSync, renameSync, statSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 
 /** Everything the product writes carries this word near its beginning, so that it knows its own files again. */
 const OWN_MARK = 'clampwright-';
@@ -7,7 +7,7 @@ const OWN_MARK = 'clampwright-';
 /** A file that stands in the way and is not ours to replace. */
 export class NotOurs extends Error {
   constructor(readonly path: string) {
-    super(`${path} was not written by clampwright and is left as it is`);
+    super(`${path} is there already and is left as it is`);
   }
 }
 
@@ -28,6 +28,14 @@ export function writeOutput(folder: string, files: Readonly<Record<string, strin
     writeFileSync(part, text, { flag: 'wx' });
     renameSync(part, path);
   }
+}
+
+/** Writes one file under a name that is free; what is there is left as it is. Returns the name. */
+export function writeNew(path: string, bytes: Uint8Array): string {
+  if (existsSync(path)) throw new NotOurs(path);
+  mkdirSync(dirname(path), { recursive: true });
+  writeFileSync(path, bytes, { flag: 'wx' });
+  return path;
 }
 
 const isOurs = (path: string) => statSync(path).isFile() && readFileSync(path, 'utf8').slice(0, 400).includes(OWN_MARK);

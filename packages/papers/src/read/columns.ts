@@ -1,6 +1,6 @@
 import { type Notice, notice } from '@clampwright/core';
 import type { HeadingMemory } from './heading-memory.ts';
-import { lexiconOf, plainHeading } from './headings/index.ts';
+import { headingLine, lexiconOf, plainHeading } from './headings/index.ts';
 import { placeOfRow, type Table } from './place.ts';
 import { isUnit, unitsOf } from './quantity.ts';
 import { columnLetter } from './row.ts';
@@ -32,7 +32,7 @@ interface Understood<K> {
 /** What one heading means: one field, several that it may be, or none. Nothing longer than a cell's few words is a heading. */
 function understand<T extends TableName>(table: T, heading: string, told: ReturnType<HeadingMemory['recall']>): Understood<FieldOf<T>> {
   const { sure, unclear } = lexiconOf(table);
-  const line = heading.replace(/\s+/g, ' ').trim();
+  const line = headingLine(heading);
   const said = told.get(plainHeading(line));
   const split = splitHeading(line);
   if (said) {
@@ -84,7 +84,7 @@ export function recogniseColumns<T extends TableName>(
   const unknown: string[] = [];
   const top = placeOfRow(row, row.headingRow);
   for (const [index, given] of row.headings.entries()) {
-    const heading = given.replace(/\s+/g, ' ').trim();
+    const heading = headingLine(given);
     if (heading === '') continue;
     const place = { ...top, column: heading, letter: columnLetter(index) };
     const means = understand(table, heading, told);

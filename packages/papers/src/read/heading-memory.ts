@@ -32,7 +32,7 @@ const fileSchema = z.strictObject({
 type Confirmed = z.output<typeof fileSchema>['tables'][number];
 
 /** A field, and the unit it was said to be in; `undefined` as field: not wanted. */
-export interface Told {
+interface Told {
   readonly field: string | undefined;
   readonly unit?: string;
 }

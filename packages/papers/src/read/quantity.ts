@@ -134,7 +134,7 @@ export function readCoordinate(text: string, unit: string, place: Place, decimal
   if (/^\s*[+-]?0*([.,]0*)?\s*(\D*)$/.test(text) && /0/.test(text)) return { ok: true, value: mm(0) };
   const negative = /^\s*[-\u2212](.*)$/.exec(text);
   const read = readQuantity(negative?.[1] ?? text, 'length', unit, place, decimals);
-  return read.ok && negative ? { ok: true, value: mm(-read.value) } : read;
+  return read.ok && negative ? { ok: true, value: mm(-1 * read.value) } : read;
 }
 
 const largestText = (dimension: Dimension): string =>

@@ -71,11 +71,14 @@ export const inputTexts = {
   },
   'unit-missing': { says: 'The number has no unit.', remedy: 'Write one of {wanted} in the heading in brackets, or behind the number.' },
   'cell-empty': { says: 'This cell is empty.', remedy: 'Enter {wanted}.' },
-  'cell-formula': { says: 'The cell holds a formula, not a value.', remedy: 'Paste the value in its place; formulas are never run.' },
+  'cell-formula': {
+    says: 'The cell holds a formula, not a value.',
+    remedy: 'Paste the value in its place, or work the sheet out and save it; formulas are never run here.',
+  },
   'number-wanted': { says: 'This is not a number.', remedy: 'Enter {wanted}.' },
   'number-ambiguous': {
     says: '“{read}” may be read as a decimal or with a thousands separator.',
-    remedy: 'Write it without a thousands separator.',
+    remedy: 'Write it without a thousands separator; in a workbook enter it as a number, not as text.',
   },
   'number-absurd': { says: 'The number is not plausible.', remedy: 'Enter {wanted} above zero and up to {largest}; check the unit.' },
   'word-unknown': { says: 'This word is not known here.', remedy: 'Enter one of: {wanted}.' },

@@ -3,12 +3,19 @@ import { DE, DE_UNCLEAR } from './de.ts';
 import { EN, EN_UNCLEAR } from './en.ts';
 
 /** The languages a heading may be written in; another one is a file and its lines here. */
-export const LANGUAGES = { English: EN, German: DE } as const;
+const LANGUAGES = { English: EN, German: DE } as const;
 const UNCLEAR = [EN_UNCLEAR, DE_UNCLEAR] as const;
+
+/** A heading on one line; a word parted at the end of a line is put together. */
+export const headingLine = (heading: string): string =>
+  heading
+    .replace(/(?<=\p{L})-\s*\n\s*(?=\p{Ll})/gu, '')
+    .replace(/\s+/g, ' ')
+    .trim();
 
 /** A heading as it is compared. */
 export const plainHeading = (heading: string): string =>
-  heading
+  headingLine(heading)
     .normalize('NFC')
     .toLowerCase()
     .replace(/[._:#]/g, ' ')

@@ -6,5 +6,3 @@ export const BATTERY_FIELDS = {
   date: { says: 'date' },
   bolts: { says: 'bolts on one charge' },
 } as const satisfies Readonly<Record<string, Field>>;
-
-export type BatteryColumn = keyof typeof BATTERY_FIELDS;

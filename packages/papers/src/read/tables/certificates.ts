@@ -11,5 +11,3 @@ export const CERTIFICATE_FIELDS = {
   jointRate: { says: 'joint rate' },
   photo: { says: 'photo of the certificate' },
 } as const satisfies Readonly<Record<string, Field>>;
-
-export type CertificateColumn = keyof typeof CERTIFICATE_FIELDS;

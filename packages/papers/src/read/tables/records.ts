@@ -14,5 +14,3 @@ export const RECORD_FIELDS = {
   person: { says: 'person' },
   card: { says: 'card' },
 } as const satisfies Readonly<Record<string, Field>>;
-
-export type RecordColumn = keyof typeof RECORD_FIELDS;

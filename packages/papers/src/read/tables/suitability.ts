@@ -13,5 +13,3 @@ export const SUITABILITY_FIELDS = {
   firstRotation: { says: 'first rotation', dimension: 'angle' },
   secondRotation: { says: 'second rotation', dimension: 'angle' },
 } as const satisfies Readonly<Record<string, Field>>;
-
-export type SuitabilityColumn = keyof typeof SUITABILITY_FIELDS;

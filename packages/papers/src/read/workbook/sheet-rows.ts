@@ -6,7 +6,7 @@ import type { Shown } from './styles.ts';
 import { ENOUGH, readXml } from './xml.ts';
 import type { ZipPart } from './zip.ts';
 
-export const MOST_ROWS = 250_000;
+const MOST_ROWS = 250_000;
 const MOST_COLUMNS = 1024;
 const MOST_CELLS = 8_000_000;
 const MOST_MERGED = 1_000_000;
@@ -75,14 +75,14 @@ export function sheetRows(part: ZipPart, { strings, shown, dateSystem }: Around,
     open: (name, attributes) => {
       switch (name) {
         case 'row':
-          row = { number: rowNumber(attributes['r'], row.number + 1), cells: [], exact: [], hidden: attributes['hidden'] === '1' };
+          row = { number: rowNumber(attributes.r, row.number + 1), cells: [], exact: [], hidden: attributes.hidden === '1' };
           cell = { ...cell, column: -1 };
           break;
         case 'c':
           cell = {
-            column: columnIn(attributes['r'], cell.column + 1),
-            type: attributes['t'] ?? 'n',
-            style: Number(attributes['s'] ?? -1),
+            column: columnIn(attributes.r, cell.column + 1),
+            type: attributes.t ?? 'n',
+            style: Number(attributes.s ?? -1),
             value: '',
             formula: '',
             hasFormula: false,
@@ -102,7 +102,7 @@ export function sheetRows(part: ZipPart, { strings, shown, dateSystem }: Around,
           if (spoken === 0) into = 'inline';
           break;
         case 'mergeCell':
-          mergeOf(attributes['ref'] ?? '', merges);
+          mergeOf(attributes.ref ?? '', merges);
           break;
       }
     },

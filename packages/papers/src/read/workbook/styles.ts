@@ -22,10 +22,10 @@ export function shownBy(part: ZipPart | undefined): readonly Shown[] {
   let inCells = false;
   readXml(part, {
     open: (name, attributes) => {
-      if (name === 'numFmt') own.set(Number(attributes['numFmtId']), shownAs(attributes['formatCode'] ?? ''));
+      if (name === 'numFmt') own.set(Number(attributes.numFmtId), shownAs(attributes.formatCode ?? ''));
       else if (name === 'cellXfs') inCells = true;
       else if (name === 'xf' && inCells) {
-        const id = Number(attributes['numFmtId'] ?? 0);
+        const id = Number(attributes.numFmtId ?? 0);
         shown.push(own.get(id) ?? (DATES.has(id) ? { kind: 'date' } : PERCENTS.has(id) ? { kind: 'percent' } : PLAIN));
       }
     },

@@ -34,11 +34,11 @@ export function openWorkbook(bytes: Uint8Array, file: string): Outcome<readonly 
     const named: { readonly name: string; readonly part: ZipPart; readonly hidden: boolean }[] = [];
     readXml(book, {
       open: (name, attributes) => {
-        if (name === 'workbookPr' && /^(1|true)$/.test(attributes['date1904'] ?? '')) dateSystem = 1904;
+        if (name === 'workbookPr' && /^(1|true)$/.test(attributes.date1904 ?? '')) dateSystem = 1904;
         if (name !== 'sheet' || named.length >= MOST_SHEETS) return;
         const target = targets.get(attribute(attributes, 'id') ?? '');
         const part = target?.kind === 'worksheet' ? parts.get(target.target) : undefined;
-        if (part) named.push({ name: attributes['name'] ?? '', part, hidden: (attributes['state'] ?? 'visible') !== 'visible' });
+        if (part) named.push({ name: attributes.name ?? '', part, hidden: (attributes.state ?? 'visible') !== 'visible' });
       },
     });
     if (named.length === 0) throw broken('it has no sheet');
