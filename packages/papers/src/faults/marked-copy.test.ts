@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { openXlsx } from 'hucre/xlsx';
+import { readXlsx } from 'hucre/xlsx';
 import { expect, test } from 'vitest';
 import { bytesOf, SOUND } from '../../../../test/memory-folder.ts';
 import { readJob } from '../read/read-job.ts';
@@ -13,7 +13,7 @@ const open = (files: Readonly<Record<string, string | Uint8Array>>) => (path: st
 
 test('faults come back in a copy of the sheet: the cell filled, with a comment, and said in a last column', async () => {
   const folder = open({ 'job.yaml': `${String(SOUND['job.yaml'])}joints: list.xlsx\n`, 'list.xlsx': LIST });
-  const copy = await openXlsx((await markedCopy(folder, readJob(folder).notices))!);
+  const copy = await readXlsx((await markedCopy(folder, readJob(folder).notices))!, { readStyles: true });
   expect(copy.sheets.map(({ name }) => name)).toEqual(['What was found', 'Verbindungen']);
   const sheet = copy.sheets[1]!;
   expect(sheet.rows[4]!.slice(0, 3)).toEqual([10.9, 'S1', 'en1090-torque']);
@@ -31,7 +31,7 @@ test('a CSV list comes back row for row as well, with its broken rows; a sound j
   const folder = open({
     'joints.csv': `${String(SOUND['joints.csv'])}J3,en1090-torque,ring,x,M20,10.9,HV,40,L1,top,clockwise,outside\nJ4,en1090-torque,ring\n`,
   });
-  const copy = await openXlsx((await markedCopy(folder, readJob(folder).notices))!);
+  const copy = await readXlsx((await markedCopy(folder, readJob(folder).notices))!, { readStyles: true });
   const sheet = copy.sheets.find(({ name }) => name === 'joints.csv')!;
   expect(sheet.cells!.get('3,3')!.comment!.text).toContain('not plausible');
   expect(String(sheet.rows[4]!.at(-1))).toContain('The row has 3 cells');

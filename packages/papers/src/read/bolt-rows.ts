@@ -6,8 +6,7 @@ export function likeBolts(rows: readonly JointRow[]): readonly JointRow[] {
   if (!rows.some(({ single }) => single)) return rows;
   const alike = new Map<string, JointRow>();
   for (const row of rows) {
-    const { place, ...subgroup } = row.subgroup;
-    const key = row.single ? JSON.stringify(subgroup) : `row ${alike.size}`;
+    const key = row.single ? JSON.stringify({ ...row.subgroup, place: undefined }) : `row ${alike.size}`;
     const known = alike.get(key);
     alike.set(key, known ? { ...known, positions: [...known.positions!, ...row.positions!].sort((a, b) => a - b) } : row);
   }
