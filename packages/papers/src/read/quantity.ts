@@ -86,13 +86,14 @@ const LONGEST = 80;
 export const isFormula = (text: string): boolean =>
   /^[=@]|^[+-](?![\d.,])|^[+-][\d.,]+\s*[+*/^&(|]/.test(text.trim()) && text.trim().length > 1;
 
-/** Why a cell holds no value at all: a formula that was never worked out, or one that failed. */
-export function notAValue(text: string, place: Place): Notice | undefined {
-  if (isFormula(text)) return notice('cell-formula', {}, place);
-  return /^#(N\/A|NV|REF!|BEZUG!|DIV\/0!|VALUE!|WERT!|NAME\?|NUM!|ZAHL!|NULL!)$/i.test(text.trim())
-    ? notice('cell-error', {}, place)
-    : undefined;
-}
+const ERROR = /^#(N\/A|NV|REF!|BEZUG!|DIV\/0!|VALUE!|WERT!|NAME\?|NUM!|ZAHL!|NULL!)$/i;
+
+/** Is it a value, and neither a formula that was never worked out nor one that failed? */
+export const isValue = (text: string): boolean => !isFormula(text) && !(text.startsWith('#') && ERROR.test(text));
+
+/** Why a cell holds no value. */
+export const notAValue = (text: string, place: Place): Notice =>
+  isFormula(text) ? notice('cell-formula', {}, place) : notice('cell-error', {}, place);
 
 /**
  * A positive quantity out of a cell: number, then a unit or the one of the heading. Decimal comma and point are both read; what
@@ -105,8 +106,7 @@ export function readQuantity<D extends Dimension>(
   place: Place,
   decimals: Decimals,
 ): Outcome<ValueOf[D]> {
-  const wrong = notAValue(text, place);
-  if (wrong) return refused(wrong);
+  if (!isValue(text)) return refused(notAValue(text, place));
   const parts = text.length > LONGEST ? null : /^\s*([+-]?[\d.,'’\s]*\d)\s*(.*?)\s*$/.exec(text);
   const wanted = dimension === 'number' ? 'a number' : `a number in ${unitsOf(dimension) || 'plain digits'}`;
   if (!parts) return refused(notice('number-wanted', { wanted }, place));

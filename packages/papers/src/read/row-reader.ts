@@ -2,7 +2,7 @@ import { type Millimetre, type Notice, notice, type Outcome, type Place } from '
 import type { Columns } from './columns.ts';
 import type { Field } from './field.ts';
 import { decimalsIn, placeOfCell, placeOfRow, type Table } from './place.ts';
-import { DEFAULT_UNIT, type Dimension, notAValue, readCoordinate, readQuantity, type ValueOf } from './quantity.ts';
+import { DEFAULT_UNIT, type Dimension, isValue, notAValue, readCoordinate, readQuantity, type ValueOf } from './quantity.ts';
 import type { Row } from './row.ts';
 
 /** Reads the cells of one row by meaning and gathers every fault of the row, not the first. */
@@ -24,9 +24,8 @@ export class RowReader<K extends string> {
   text(key: K): string | undefined {
     const cell = this.cell(key);
     if (cell === undefined) return undefined;
-    const wrong = notAValue(cell, this.at(key, cell));
-    if (!wrong) return cell;
-    this.fault(wrong);
+    if (isValue(cell)) return cell;
+    this.fault(notAValue(cell, this.at(key, cell)));
     return undefined;
   }
 
