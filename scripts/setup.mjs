@@ -28,7 +28,7 @@ export function install() {
   writeFileSync(STAMP, lock);
 }
 
-/** Debian packages that only the browser tests and pictures need; installed where we are root on Debian, else said. */
+/** Debian packages that only tests and pictures need; installed where we are root on Debian, else said. */
 export function debianPackages(needed) {
   const missing = needed.filter(({ file }) => !existsSync(file)).map(({ name }) => name);
   if (missing.length === 0) return true;
@@ -47,4 +47,11 @@ export function debianPackages(needed) {
 export const BROWSER = [
   { name: 'chromium', file: '/usr/bin/chromium' },
   { name: 'fonts-dejavu-core', file: '/usr/share/fonts/truetype/dejavu/DejaVuSans.ttf' },
+];
+
+/** Readers of what goes out, none of them ours. */
+export const PAPERS = [
+  { name: 'poppler-utils', file: '/usr/bin/pdftotext' },
+  { name: 'qpdf', file: '/usr/bin/qpdf' },
+  { name: 'libreoffice-calc', file: '/usr/bin/soffice' },
 ];

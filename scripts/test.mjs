@@ -1,48 +1,21 @@
 // `npm test`: sets up what is missing, then types, lint, unit and property tests, and the browser flows.
-import { spawnSync } from 'node:child_process';
-import { readFileSync, rmSync } from 'node:fs';
+import { check, finish, tests } from './counted.mjs';
 import { BROWSER, debianPackages, install, run } from './setup.mjs';
 
 install();
 run('node', ['scripts/build.mjs']);
-const started = Date.now();
-const counts = { passed: 0, failed: 0 };
-
-/** A check that passes or fails as one. */
-function check(name, command, args) {
-  console.log(`\n── ${name}`);
-  const ok = spawnSync(command, args, { stdio: 'inherit' }).status === 0;
-  counts[ok ? 'passed' : 'failed'] += 1;
-}
-
-/** A vitest run, counted test by test. */
-function tests(name, args) {
-  console.log(`\n── ${name}`);
-  const report = `node_modules/.clampwright-${name.replace(/\W+/g, '-')}.json`;
-  rmSync(report, { force: true });
-  const { status } = spawnSync(
-    'node_modules/.bin/vitest',
-    ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`, ...args],
-    { stdio: 'inherit' },
-  );
-  let failed = 1;
-  try {
-    const { numPassedTests, numFailedTests, numFailedTestSuites } = JSON.parse(readFileSync(report, 'utf8'));
-    counts.passed += numPassedTests;
-    failed = numFailedTests || numFailedTestSuites;
-  } catch {
-    console.log('no report was written');
-  }
-  counts.failed += status === 0 ? 0 : Math.max(1, failed);
-}
-
 check('types', 'node', ['scripts/types.mjs']);
 check('lint: biome', 'node_modules/.bin/biome', ['check', '--error-on-warnings', '.']);
-check('lint: oxlint, type-aware', 'node_modules/.bin/oxlint', ['--type-aware', '--deny-warnings', 'packages', 'e2e', 'bench', 'torture']);
+check('lint: oxlint, type-aware', 'node_modules/.bin/oxlint', [
+  '--type-aware',
+  '--deny-warnings',
+  'packages',
+  'e2e',
+  'bench',
+  'torture',
+  'outside',
+]);
 check('unused code', 'node_modules/.bin/knip', []);
 tests('unit', []);
 if (debianPackages(BROWSER)) tests('browser flows', ['--config', 'e2e/vitest.config.ts']);
-
-console.log(`\n${((Date.now() - started) / 1000).toFixed(0)} s`);
-console.log(`${counts.passed} passed, ${counts.failed} failed`);
-process.exit(counts.failed === 0 ? 0 : 1);
+finish();

@@ -28,6 +28,7 @@ program
   .option('--swap <tag=serial...>', 'plan a joint with another tool of the job (TB-R2=SK-H031; several: A+B)')
   .option('--map <heading=meaning...>', 'what a heading of a list means ("Bolt Ø=size", "Weight=ignore"); remembered in mapping.yaml')
   .option('--faults <file.xlsx>', 'write a copy of the lists in which every fault is marked and explained')
+  .option('--pdf', 'write plan.pdf, too: A4 for review, with formulas and sources in an annex')
   .option('--json', 'print plan and faults as JSON')
   .addHelpText(
     'after',

@@ -1,4 +1,4 @@
-import { join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { type Job, levelOf, type Notice, type Plan, planInteraction, planJob, swapTool } from '@clampwright/core';
 import { cardsHtml, MAPPING_FILE, markedCopy, type ReadOptions, readJob } from '@clampwright/papers';
 import { remedy, says, whereabouts } from '@clampwright/words';
@@ -7,11 +7,13 @@ import { font } from './font.ts';
 import { isFolder, jobFolder } from './job-folder.ts';
 import { faultsText, planText } from './plan-text.ts';
 import { interactionProgress } from './progress.ts';
-import { NotOurs, writeNew, writeOutput } from './write-output.ts';
+import { NotOurs, writeOutput } from './write-output.ts';
 
 export interface PlanOptions {
   readonly json?: boolean;
   readonly out?: string;
+  /** write plan.pdf for review, too */
+  readonly pdf?: boolean;
   /** `TAG=SERIAL`: plan this joint with that tool instead */
   readonly swap?: readonly string[];
   /** `HEADING=MEANING`: what a heading means; remembered in the job folder */
@@ -49,7 +51,7 @@ function swapped(job: Job, swap: string): Job {
   return found;
 }
 
-/** `clampwright plan FOLDER`: prints the plan, writes plan.json and cards.html; the input is not touched. */
+/** `clampwright plan FOLDER`: prints the plan, writes plan.json and cards.html, and plan.pdf where asked; the input is not touched. */
 export async function planCommand(folder: string, options: PlanOptions): Promise<number> {
   if (!isFolder(folder)) {
     return refuse(`There is no folder ${folder}. “clampwright init ${folder}” makes one with an example.`);
@@ -61,7 +63,10 @@ export async function planCommand(folder: string, options: PlanOptions): Promise
   try {
     if (options.faults !== undefined) {
       const copy = await markedCopy(jobFolder(folder), faults, job?.units);
-      if (copy) written.push(writeNew(options.faults, copy));
+      if (copy) {
+        writeOutput(dirname(options.faults), { [basename(options.faults)]: copy });
+        written.push(options.faults);
+      }
     }
     if (!plan) {
       if (!options.json) return refuse(`Nothing could be planned.\n${faultsText(faults, 'metric')}`);
@@ -73,8 +78,15 @@ export async function planCommand(folder: string, options: PlanOptions): Promise
       written.push(join(folder, MAPPING_FILE));
     }
     const out = options.out ?? join(folder, 'plan');
-    writeOutput(out, { 'plan.json': `${JSON.stringify(plan, null, 1)}\n`, 'cards.html': cardsHtml(plan, { font: font() }) });
-    written.push(join(out, 'plan.json'), join(out, 'cards.html'));
+    // the typesetter is loaded when it is called for, so that planning starts without it
+    const reviewed = options.pdf ? await (await import('./plan-paper.ts')).planPaper(folder, plan) : undefined;
+    const files = {
+      'plan.json': `${JSON.stringify(plan, null, 1)}\n`,
+      'cards.html': cardsHtml(plan, { font: font() }),
+      ...(reviewed ? { 'plan.pdf': reviewed } : {}),
+    };
+    writeOutput(out, files);
+    written.push(...Object.keys(files).map((name) => join(out, name)));
   } catch (error) {
     if (!(error instanceof NotOurs)) throw error;
     return refuse(`${error.message}. Move it, or choose another name.`);

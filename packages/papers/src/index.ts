@@ -5,7 +5,18 @@ export { type At, jointDrawing, type Paint, type Role, type Scene, type Shape, t
 // Faults, marked where they were found
 export { markedCopy } from './faults/marked-copy.ts';
 // Pages and cards
-export { type CardsOptions, cardCss, cardsHtml, jointHtml, type Links, missingHtml, pageCss, planHtml } from './page/index.tsx';
+export {
+  type CardsOptions,
+  cardCss,
+  cardsHtml,
+  jointHtml,
+  type Links,
+  missingHtml,
+  pageCss,
+  planHtml,
+  trustedHtml,
+  trustHtml,
+} from './page/index.tsx';
 // Reading
 export {
   type HeadingMeans,

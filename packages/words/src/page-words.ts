@@ -5,10 +5,21 @@ import { DRAWING_TEXTS } from './en/drawing.ts';
 import { FAULT_TEXTS } from './en/faults.ts';
 import { INTERACTION_TEXTS } from './en/interaction-page.ts';
 import { LEVEL_TEXTS, PAGE_TEXTS } from './en/page.ts';
+import { PAPER_TEXTS } from './en/paper.ts';
+import { TRUST_TEXTS } from './en/trust.ts';
 import { fill } from './message.ts';
 import type { UnitSystem } from './units.ts';
 
-const TEXTS = { ...PAGE_TEXTS, ...CARD_TEXTS, ...DRAWING_TEXTS, ...INTERACTION_TEXTS, ...AROUND_TEXTS, ...FAULT_TEXTS } as const;
+const TEXTS = {
+  ...PAGE_TEXTS,
+  ...CARD_TEXTS,
+  ...DRAWING_TEXTS,
+  ...INTERACTION_TEXTS,
+  ...AROUND_TEXTS,
+  ...PAPER_TEXTS,
+  ...TRUST_TEXTS,
+  ...FAULT_TEXTS,
+} as const;
 export type LabelKey = keyof typeof TEXTS;
 
 /** A fixed text of pages, cards and drawings. */

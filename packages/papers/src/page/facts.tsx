@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import type { ToldFact } from '../told/fact.ts';
 
 export type Fact = readonly [name: string, value: ReactNode] | undefined | false;
 
@@ -18,3 +19,18 @@ export function Facts({ facts }: { readonly facts: readonly Fact[] }) {
     </dl>
   );
 }
+
+/** Facts that papers share, as a page shows them: the leading figure large, the source small beneath. */
+export const factsOf = (told: readonly ToldFact[]): Fact[] =>
+  told.map(({ name, leading, text, source }) => [
+    name,
+    <>
+      {leading !== undefined && (
+        <>
+          <strong className="figure">{leading}</strong>{' '}
+        </>
+      )}
+      {text}
+      {source !== undefined && <span className="minor">{source}</span>}
+    </>,
+  ]);

@@ -28,7 +28,7 @@ section>h2{margin-bottom:.8rem}
 .facts>div:first-child{border-top:0}
 .facts{max-width:72ch}.facts dt{color:var(--soft)}
 .figure{font-size:1.35rem;line-height:1}
-.formula{overflow-wrap:anywhere}
+.facts dd{overflow-wrap:anywhere}
 .verdict{display:inline-flex;align-items:center;gap:.45em;font-weight:750;white-space:nowrap}
 .verdict svg{width:.95em;height:.95em;fill:currentColor;flex:none}
 .verdict.stop{color:var(--stop)}.verdict.attention{color:var(--attention)}.verdict.ready{color:var(--ready)}

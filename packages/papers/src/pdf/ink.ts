@@ -1,0 +1,18 @@
+import type { Role } from '../drawing/index.ts';
+
+/** What a colour stands for on paper. */
+export type Ink = Role | 'rule' | 'tint' | 'stop' | 'attention' | 'ready' | 'accent';
+
+/** A report: the colours of the plan's pages, dark enough to be read on any printer. */
+export const REPORT_INK: Readonly<Record<Ink, string>> = {
+  ink: '#14191d',
+  quiet: '#4d555a',
+  paper: '#ffffff',
+  mark: '#14191d',
+  rule: '#b9b8b0',
+  tint: '#f1efe8',
+  stop: '#861a10',
+  attention: '#6b4700',
+  ready: '#0d4a3a',
+  accent: '#123f5c',
+};

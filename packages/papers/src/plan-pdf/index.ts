@@ -1,0 +1,24 @@
+import type { Plan } from '@clampwright/core';
+import { label } from '@clampwright/words';
+import { openPdf, REPORT_INK } from '../pdf/index.ts';
+import type { PaperOptions } from '../pdf/paper-options.ts';
+import { A4, openFlow, sheetChrome } from '../typeset/index.ts';
+import { planAnnex } from './annex.ts';
+import { planCover } from './cover.ts';
+import { planJointPages } from './joint.ts';
+
+/** The plan on A4 for review: overview, a page or two for each joint, and an annex with every formula and source. PDF. */
+export async function planPdf(plan: Plan, { letters, organisation, made, progress }: PaperOptions): Promise<Uint8Array> {
+  const { title } = plan.job;
+  const about = { title: `${label('page.plan')}: ${title}`, subject: label('paper.subject.plan'), engine: plan.engine, made };
+  const pdf = openPdf(letters, organisation ? { ...about, author: organisation.name } : about);
+  const flow = openFlow(pdf, A4, REPORT_INK);
+  planCover(flow, plan, organisation);
+  for (const [at, joint] of plan.joints.entries()) {
+    planJointPages(flow, joint, plan.job.units);
+    progress?.(at + 1, plan.joints.length);
+  }
+  planAnnex(flow, plan);
+  const foot = [organisation?.name, label('paper.engine', { engine: plan.engine }), plan.job.workDate].filter(Boolean).join(' · ');
+  return flow.finish(sheetChrome({ title: about.title, foot, cover: true }));
+}
