@@ -18,9 +18,7 @@ import { NO_NUMPY, python } from './python.ts';
 import { median } from './timing.ts';
 
 /** The gasketed ring of 24 that ships with finite-element truth. */
-const ring24 = JSON.parse(
-  readFileSync(new URL('../packages/reference/rows/interaction/ring24_nps24_spiral.json', import.meta.url), 'utf8'),
-) as InteractionCase;
+const ring24 = JSON.parse(readFileSync('packages/reference/rows/interaction/ring24_nps24_spiral.json', 'utf8')) as InteractionCase;
 
 const taken = <T>(outcome: { readonly ok: boolean; readonly value?: T }): T => {
   if (!outcome.ok || outcome.value === undefined) throw new Error('a joint of the bench is refused');

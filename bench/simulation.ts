@@ -1,3 +1,4 @@
+import { pathToFileURL } from 'node:url';
 import { Worker } from 'node:worker_threads';
 import {
   blocksOf,
@@ -92,7 +93,7 @@ async function onCores(cores: number, job: SimulatedJob, blocks: number): Promis
   const task: SimulationTask = { runs: 1_000_000, seed: 7, rates: NO_MISTAKES };
   const workers = Array.from(
     { length: cores },
-    () => new Worker(new URL('../packages/cli/dist/simulate-worker.mjs', import.meta.url), { workerData: { job, task } }),
+    () => new Worker(pathToFileURL('packages/cli/dist/simulate-worker.mjs'), { workerData: { job, task } }),
   );
   const play = (from: number) =>
     Promise.all(

@@ -21,13 +21,16 @@ export function addLogVerbs(program: Command, finish: (code: Promise<number>) =>
   data(program.command('serve'))
     .description('serve the bolting log of a yard: to this machine, or with a certificate to others')
     .option('--port <port>', 'port to listen on; the next free one if taken', '4871')
-    .option('--host <address>', 'address to listen on; other than this machine needs --cert and --key', '127.0.0.1')
+    .option('--host <address>', 'address to listen on (127.0.0.1; with --yard-ca all); other than this machine needs a certificate')
     .option('--cert <pem>', 'certificate')
     .option('--key <pem>', 'its key')
+    .option('--yard-ca', 'make the certificate with an authority of the yard’s own, and serve a page by which phones come to trust it')
+    .option('--name <name...>', 'what phones call this server besides the names of this machine; with --yard-ca')
+    .option('--trust-port <port>', 'of the page by which phones come to trust it; the next free one if taken', '4872')
     .option('--quiet', 'no log on standard error')
     .addHelpText(
       'after',
-      '\nExamples:\n  clampwright serve\n  DATABASE_URL=postgres://… clampwright serve --host 0.0.0.0 --cert yard.pem --key yard.key',
+      '\nExamples:\n  clampwright serve\n  clampwright serve --yard-ca --name pump-house.lan\n  DATABASE_URL=postgres://… clampwright serve --host 0.0.0.0 --cert yard.pem --key yard.key',
     )
     .action((options) => finish(import('./serve-command.ts').then(({ serveCommand }) => serveCommand(options))));
 

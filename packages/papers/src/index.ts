@@ -2,15 +2,31 @@
 
 // Drawings
 export { type At, jointDrawing, type Paint, type Role, type Scene, type Shape, toSvg } from './drawing/index.ts';
+// Faults, marked where they were found
+export { markedCopy } from './faults/marked-copy.ts';
 // Pages and cards
-export { type CardsOptions, cardCss, cardsHtml, jointHtml, type Links, missingHtml, pageCss, planHtml } from './page/index.tsx';
+export {
+  type CardsOptions,
+  cardCss,
+  cardsHtml,
+  jointHtml,
+  type Links,
+  missingHtml,
+  pageCss,
+  planHtml,
+  trustedHtml,
+  trustHtml,
+} from './page/index.tsx';
 // Reading
 export {
+  type HeadingMeans,
   type JudgedTest,
   LARGEST_FILE,
+  MAPPING_FILE,
   type OpenFile,
   type ReadInspection,
   type ReadJob,
+  type ReadOptions,
   readInspection,
   readJob,
   readTests,

@@ -5,3 +5,4 @@ export { BookDamaged, NeedsTls, type ServingBooks, serveBooks } from './log/serv
 export { openStates } from './log/states.ts';
 export { storeIsAway } from './log/store-is-away.ts';
 export { type ServeOptions, type Serving, serve } from './serve.ts';
+export { NamesNotOurs, type ServingYard, serveYard } from './yard-authority/serve-yard.ts';

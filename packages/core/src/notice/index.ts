@@ -69,8 +69,12 @@ export type ParamsOf<K extends NoticeCode> = Registry[K] extends Kind<infer P> ?
 /** Where in the input: a file with row and column as a spreadsheet shows them, or a dotted path in a YAML file. */
 export interface Place {
   readonly file?: string;
+  /** of a workbook */
+  readonly sheet?: string;
   readonly row?: number;
+  /** the column's heading, and its letter */
   readonly column?: string;
+  readonly letter?: string;
   readonly path?: string;
   /** what was read there, cut to a line */
   readonly read?: string;

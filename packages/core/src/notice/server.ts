@@ -6,6 +6,8 @@ export const serverNotices = {
   'not-allowed': fault(),
   'not-found': fault(),
   'sign-in-failed': fault(),
+  'passkey-not-taken': fault(),
+  'passkey-not-known': fault(),
   'code-not-valid': fault(),
   'name-taken': fault<{ name: string }>(),
   'last-planner': fault(),

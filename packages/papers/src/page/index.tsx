@@ -12,6 +12,7 @@ import { PlanPage } from './plan-page.tsx';
 export { cardCss } from './card/card-style.ts';
 export type { Links } from './links.ts';
 export { pageCss } from './page-style.ts';
+export { trustedHtml, trustHtml } from './trust-page.tsx';
 
 /** The overview of a plan. */
 export const planHtml = (plan: Plan, links: Links): string =>

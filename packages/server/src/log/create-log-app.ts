@@ -25,12 +25,14 @@ export interface LogAppOptions {
   readonly log?: (line: LogLine) => void;
   /** address of the asker */
   readonly addressOf?: (context: HonoContext) => string;
+  /** what is served beside the API */
+  readonly pages?: Hono;
 }
 
 const MOST_JSON_BYTES = 64 * 1024;
 
 /** The HTTP interface of a yard's books: every endpoint of the contract, each behind the same gate. */
-export function createLogApp({ context, log = () => {}, addressOf = () => 'here' }: LogAppOptions): Hono {
+export function createLogApp({ context, log = () => {}, addressOf = () => 'here', pages }: LogAppOptions): Hono {
   const app = new Hono();
   app.use(secure);
   for (const name of Object.keys(CONTRACT) as EndpointName[]) {
@@ -54,6 +56,7 @@ export function createLogApp({ context, log = () => {}, addressOf = () => 'here'
       return response;
     });
   }
+  if (pages) app.route('/', pages);
   app.notFound(() => refusal(notFound));
   return app;
 }

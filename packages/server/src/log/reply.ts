@@ -4,6 +4,7 @@ import { type NoticeCode, notice, type Refused, refused } from '@clampwright/cor
 const STATUS: Partial<Record<NoticeCode, number>> = {
   'not-signed-in': 401,
   'sign-in-failed': 401,
+  'passkey-not-known': 401,
   'not-allowed': 403,
   'from-another-site': 403,
   'head-not-signed': 403,

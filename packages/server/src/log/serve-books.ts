@@ -2,6 +2,7 @@ import { createServer as createPlain, type IncomingMessage } from 'node:http';
 import { createServer as createSecure } from 'node:https';
 import { checkEnd, openStore, type Where } from '@clampwright/store';
 import { getRequestListener } from '@hono/node-server';
+import type { Hono } from 'hono';
 import { listen, urlOf } from '../listen.ts';
 import { addAccount, allAccounts, hashPassword } from './accounts.ts';
 import { openContext } from './context.ts';
@@ -16,12 +17,16 @@ export interface ServeBooksOptions {
   /** PEM; without it the server listens on this machine alone */
   readonly tls?: { readonly cert: string; readonly key: string };
   readonly log?: (line: LogLine) => void;
+  /** what is served beside the API */
+  readonly pages?: Hono;
 }
 
 export interface ServingBooks {
   readonly url: string;
   /** of the planner's account, made at the first start of a store and shown once */
   readonly firstPassword?: string;
+  /** Puts another certificate in the place of the first; connections stay. */
+  readonly renew: (tls: NonNullable<ServeBooksOptions['tls']>) => void;
   /** Answers what was asked, takes nothing new, and closes the store. */
   readonly close: () => Promise<void>;
 }
@@ -39,7 +44,14 @@ export class BookDamaged extends Error {}
 const LOOPBACK = /^(127\.\d+\.\d+\.\d+|::1|localhost)$/;
 const GRACE_MS = 10_000;
 
-export async function serveBooks({ where, port, host = '127.0.0.1', tls, log = () => {} }: ServeBooksOptions): Promise<ServingBooks> {
+export async function serveBooks({
+  where,
+  port,
+  host = '127.0.0.1',
+  tls,
+  log = () => {},
+  pages,
+}: ServeBooksOptions): Promise<ServingBooks> {
   if (!tls && !LOOPBACK.test(host)) throw new NeedsTls(host);
   const store = await openStore(where);
   try {
@@ -52,6 +64,7 @@ export async function serveBooks({ where, port, host = '127.0.0.1', tls, log = (
     const app = createLogApp({
       context,
       log,
+      ...(pages ? { pages } : {}),
       addressOf: (c) => (c.env as { incoming?: IncomingMessage }).incoming?.socket.remoteAddress ?? 'unknown',
     });
     const listener = getRequestListener(app.fetch);
@@ -63,12 +76,14 @@ export async function serveBooks({ where, port, host = '127.0.0.1', tls, log = (
       connectionsCheckingInterval: 2000,
       maxHeaderSize: 16 * 1024,
     };
-    const server = tls ? createSecure({ ...patience, ...tls, minVersion: 'TLSv1.2' }, listener) : createPlain(patience, listener);
+    const secureServer = tls && createSecure({ ...patience, ...tls, minVersion: 'TLSv1.2' }, listener);
+    const server = secureServer ?? createPlain(patience, listener);
     const taken = await listen(server, port, host);
     log({ time: new Date().toISOString(), level: 'info', event: 'listening', port: taken, engine: store.engine });
     return {
       url: urlOf(tls ? 'https' : 'http', host, taken),
       ...(firstPassword === undefined ? {} : { firstPassword }),
+      renew: (next) => secureServer?.setSecureContext({ ...next, minVersion: 'TLSv1.2' }),
       close: async () => {
         context.stopping.abort();
         context.live.close();

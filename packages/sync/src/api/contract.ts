@@ -16,6 +16,9 @@ const instant = z.string();
 const anything = z.record(z.string(), z.unknown());
 const ofBook = { job };
 
+const passkey = z.string().check(z.regex(/^[A-Za-z0-9_-]{16,1366}$/));
+const keptPasskey = z.object({ passkey, label: z.string(), added: instant });
+
 const account = z.object({ name, roles, books: z.union([books, z.literal('all')]), person: z.optional(person), shared: z.boolean() });
 const checkpoint = z.object({ checkpoint: z.string() });
 const proof = z.object({ proof: z.array(z.string()) });
@@ -72,6 +75,51 @@ export const CONTRACT = {
     body: z.strictObject({ old: text(200), password }),
     answer: 'none',
     status: 204,
+  },
+  offerPasskey: {
+    method: 'POST',
+    path: '/session/passkeys/offer',
+    summary: 'What a browser needs to make a passkey (W3C Web Authentication); holds for five minutes.',
+    answer: anything,
+    status: 200,
+  },
+  addPasskey: {
+    method: 'POST',
+    path: '/session/passkeys',
+    summary: 'Keep the passkey that a browser made of the offer.',
+    body: z.strictObject({ label: text(80), response: anything }),
+    answer: keptPasskey,
+    status: 201,
+  },
+  passkeys: {
+    method: 'GET',
+    path: '/session/passkeys',
+    summary: 'One’s own passkeys.',
+    answer: z.object({ passkeys: z.array(keptPasskey) }),
+    status: 200,
+  },
+  removePasskey: {
+    method: 'DELETE',
+    path: '/session/passkeys/{passkey}',
+    summary: 'Remove a passkey of one’s own.',
+    params: { passkey },
+    answer: 'none',
+    status: 204,
+  },
+  askPasskey: {
+    method: 'POST',
+    path: '/session/passkey/question',
+    summary: 'What a browser needs to show a passkey; holds for five minutes.',
+    answer: anything,
+    status: 200,
+  },
+  signInWithPasskey: {
+    method: 'POST',
+    path: '/session/passkey',
+    summary: 'Sign in with a passkey.',
+    body: z.strictObject({ response: anything }),
+    answer: account,
+    status: 200,
   },
   openEnrolment: {
     method: 'POST',

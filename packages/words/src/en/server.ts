@@ -5,6 +5,14 @@ export const serverTexts = {
   'not-allowed': { says: 'Your role does not do this.', remedy: 'Ask the planner.' },
   'not-found': { says: 'There is nothing here for you.', remedy: 'Check the address; ask the planner whether you belong to the job.' },
   'sign-in-failed': { says: 'Name and password do not fit.', remedy: 'Type them again; the planner can make a new account.' },
+  'passkey-not-taken': {
+    says: 'The passkey was not taken: the answer came too late, or it does not belong to this address.',
+    remedy: 'Start again. Open the address by which the others reach this server too; an address made of numbers cannot have passkeys.',
+  },
+  'passkey-not-known': {
+    says: 'This passkey is not known here.',
+    remedy: 'Sign in with name and password, then add a passkey in the settings.',
+  },
   'code-not-valid': {
     says: 'The code is wrong, used up or too old.',
     remedy: 'Ask the planner for a new one: it holds for ten minutes and one device.',

@@ -1,6 +1,7 @@
 import { done, notice, refused } from '@clampwright/core';
 import { type Account, accountOf, addAccount, allAccounts, hashPassword, putAccount, removeAccount, signedIn } from '../accounts.ts';
 import type { Context } from '../context.ts';
+import { removePasskeysOf } from '../passkeys.ts';
 import { notFound } from '../reply.ts';
 import { beginSession, endSession, endSessionsOf, SESSION_COOKIE } from '../sessions.ts';
 import type { Call, Handlers } from './handler.ts';
@@ -15,20 +16,24 @@ const shown = ({ name, roles, books, person: id, shared }: Account) => ({
 });
 const cookie = (token: string, { secure }: Context, seconds?: number) =>
   `${SESSION_COOKIE}=${token}; Path=/; HttpOnly; SameSite=Strict${secure ? '; Secure' : ''}${seconds === undefined ? '' : `; Max-Age=${seconds}`}`;
-const person = ({ who }: Call) => {
+export const person = ({ who }: Call) => {
   if (who.kind !== 'person') throw new Error('the table of access lets nobody else in');
   return who;
 };
 
+/** Begins the session of somebody who has shown who it is. */
+export async function enter(account: Account, { context, header }: Call) {
+  header('Set-Cookie', cookie(await beginSession(context.store, account, context.now()), context));
+  return done(shown(account));
+}
+
 export const sessionHandlers = {
-  signIn: async ({ body: { name, password } }, { context, from, header }) => {
-    const { store, signIns, signInsFrom, now } = context;
-    const wait = Math.max(signIns.take(`name ${name.toLowerCase()}`), signInsFrom.take(from));
+  signIn: async ({ body: { name, password } }, call) => {
+    const { store, signIns, signInsFrom } = call.context;
+    const wait = Math.max(signIns.take(`name ${name.toLowerCase()}`), signInsFrom.take(call.from));
     if (wait > 0) return refused(notice('asked-too-often', { seconds: wait }));
     const account = await signedIn(store, name, password);
-    if (!account) return refused(notice('sign-in-failed', {}));
-    header('Set-Cookie', cookie(await beginSession(store, account, now()), context));
-    return done(shown(account));
+    return account ? enter(account, call) : refused(notice('sign-in-failed', {}));
   },
   whoAmI: async (_, call) => done(shown(person(call).account)),
   signOut: async (_, call) => {
@@ -64,6 +69,7 @@ export const sessionHandlers = {
     const planners = (await allAccounts(store)).filter(({ roles }) => roles.includes('planner'));
     if (account.roles.includes('planner') && planners.length === 1) return refused(notice('last-planner', {}));
     await removeAccount(store, name);
+    await removePasskeysOf(store, account);
     await endSessionsOf(store, account.name);
     return done(undefined);
   },

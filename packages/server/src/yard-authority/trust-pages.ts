@@ -1,0 +1,45 @@
+import { pageCss, trustedHtml, trustHtml } from '@clampwright/papers';
+import { Hono } from 'hono';
+import { FONT_PATH, LINKS } from '../links.ts';
+import { secure } from '../secure.ts';
+import type { YardAuthority } from './authority.ts';
+
+const TRUSTED_PATH = '/trusted';
+const CERTIFICATE_PATH = '/yard-authority.crt';
+
+export interface TrustPagesOptions {
+  readonly authority: YardAuthority;
+  /** what it was made for, besides private names */
+  readonly names: readonly string[];
+  /** of the server, as devices reach it */
+  readonly addresses: () => readonly string[];
+  readonly font?: Uint8Array;
+}
+
+/** What a device needs before it trusts the server, over plain HTTP: how to trust it, and the certificate. Nothing else goes this way. */
+export function trustPages({ authority, names, addresses, font }: TrustPagesOptions): Hono {
+  const app = new Hono();
+  app.use(secure);
+  app.get('/', (c) =>
+    c.html(
+      trustHtml({
+        fingerprint: authority.fingerprint,
+        until: authority.until.toISOString().slice(0, 10),
+        names,
+        certificate: CERTIFICATE_PATH,
+        tries: addresses().map((address) => `${address}${TRUSTED_PATH.slice(1)}`),
+        style: LINKS.style,
+      }),
+    ),
+  );
+  app.get(CERTIFICATE_PATH, (c) =>
+    c.body(new Uint8Array(authority.certificate), 200, {
+      'Content-Type': 'application/x-x509-ca-cert',
+      'Content-Disposition': 'attachment; filename="yard-authority.crt"',
+    }),
+  );
+  app.get(TRUSTED_PATH, (c) => c.html(trustedHtml({ style: LINKS.style, home: '/' })));
+  app.get(LINKS.style, (c) => c.body(pageCss(FONT_PATH), 200, { 'Content-Type': 'text/css; charset=utf-8' }));
+  app.get(FONT_PATH, (c) => (font ? c.body(new Uint8Array(font), 200, { 'Content-Type': 'font/woff2' }) : c.notFound()));
+  return app;
+}
