@@ -19,6 +19,7 @@ export { type Around, writeEntry } from './entry/write.ts';
 export { finishedJoints } from './fold/finished-joints.ts';
 export { type Fold, openFold } from './fold/fold.ts';
 export type { Nonconformance } from './fold/nonconformance.ts';
+export { readReport } from './handover/read-report.ts';
 export { type NotVerified, type Verified, type VerifyOptions, verifyHandover } from './handover/verify.ts';
 export { type HandoverSource, writeHandover } from './handover/write.ts';
 export {
