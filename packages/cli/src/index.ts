@@ -3,6 +3,7 @@ import { ENGINE } from '@clampwright/core';
 import { Command } from 'commander';
 import { addAroundVerbs } from './around-verbs.ts';
 import { checkCommand } from './check-command.ts';
+import { addInVerbs } from './in-verbs.ts';
 import { initCommand } from './init-command.ts';
 import { addLogVerbs } from './log-verbs.ts';
 import { planCommand, SwapRefused } from './plan-command.ts';
@@ -97,6 +98,7 @@ program
   .action((folder: string, options) => finish(showCommand(folder, options)));
 
 addAroundVerbs(program, (code) => void finish(code));
+addInVerbs(program, finish);
 addLogVerbs(program, finish);
 
 try {

@@ -4,6 +4,8 @@
 export { type At, jointDrawing, type Paint, type Role, type Scene, type Shape, toSvg } from './drawing/index.ts';
 // Faults, marked where they were found
 export { markedCopy } from './faults/marked-copy.ts';
+// Models
+export { type ModelJoint, modelJointList, type ParserPlace, type ReadModel, readModel } from './ifc/index.ts';
 // Pages and cards
 export {
   type CardsOptions,

@@ -13,6 +13,7 @@ import { inspectionNotices } from './inspection.ts';
 import { interactionNotices } from './interaction.ts';
 import { jointNotices } from './joint.ts';
 import type { Kind, Level } from './level.ts';
+import { modelNotices } from './model.ts';
 import { recordNotices } from './record.ts';
 import { rotationalCapacityNotices } from './rotational-capacity.ts';
 import { ruleNotices } from './rule.ts';
@@ -30,6 +31,7 @@ export const NOTICE_GROUPS = {
   input: inputNotices,
   interaction: interactionNotices,
   joint: jointNotices,
+  model: modelNotices,
   record: recordNotices,
   rule: ruleNotices,
   simulation: simulationNotices,
@@ -49,6 +51,7 @@ export const NOTICES = {
   ...inputNotices,
   ...interactionNotices,
   ...jointNotices,
+  ...modelNotices,
   ...recordNotices,
   ...ruleNotices,
   ...simulationNotices,
