@@ -11,7 +11,7 @@ await build({
   bundle: true,
   // what only the server and the books need is loaded when it is called for
   splitting: true,
-  external: ['better-sqlite3', '@node-rs/argon2', 'pg-native', 'pdfkit'],
+  external: ['better-sqlite3', 'web-ifc', '@node-rs/argon2', 'pg-native', 'pdfkit'],
   platform: 'node',
   format: 'esm',
   target: 'node20',

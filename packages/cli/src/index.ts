@@ -3,6 +3,7 @@ import { ENGINE } from '@clampwright/core';
 import { Command } from 'commander';
 import { addAroundVerbs } from './around-verbs.ts';
 import { checkCommand } from './check-command.ts';
+import { addInVerbs } from './in-verbs.ts';
 import { initCommand } from './init-command.ts';
 import { addLogVerbs } from './log-verbs.ts';
 import { planCommand, SwapRefused } from './plan-command.ts';
@@ -26,6 +27,8 @@ program
   .description('plan a job folder; writes plan.json and cards.html')
   .option('--out <folder>', 'where to write (FOLDER/plan)')
   .option('--swap <tag=serial...>', 'plan a joint with another tool of the job (TB-R2=SK-H031; several: A+B)')
+  .option('--map <heading=meaning...>', 'what a heading of a list means ("Bolt Ø=size", "Weight=ignore"); remembered in mapping.yaml')
+  .option('--faults <file.xlsx>', 'write a copy of the lists in which every fault is marked and explained')
   .option('--pdf', 'write plan.pdf, too: A4 for review, with formulas and sources in an annex')
   .option('--json', 'print plan and faults as JSON')
   .addHelpText(
@@ -33,6 +36,7 @@ program
     `
 Examples:
   clampwright plan demo
+  clampwright plan pier-4 --map "Bolt Ø=size" "Weight=ignore" --faults pier-4-faults.xlsx
   clampwright plan demo --swap TB-R2=SK-H031 --out elsewhere
   clampwright plan demo --json | jq '.plan.joints[] | {tag, verdict}'
 
@@ -94,6 +98,7 @@ program
   .action((folder: string, options) => finish(showCommand(folder, options)));
 
 addAroundVerbs(program, (code) => void finish(code));
+addInVerbs(program, finish);
 addLogVerbs(program, finish);
 
 try {

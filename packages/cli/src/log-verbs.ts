@@ -10,6 +10,7 @@ export function addLogVerbs(program: Command, finish: (code: Promise<number>) =>
     .description('verify a handover file: every byte, without server or network')
     .option('--seen <checkpoint>', 'file with a checkpoint of this log that was seen elsewhere: the file must continue it')
     .option('--key <key>', 'key of the log as you were told it, or a file that holds it')
+    .option('--report <pdf>', 'where to put the report that the file holds, once it is verified')
     .option('--json', 'print the result as JSON')
     .addHelpText(
       'after',
@@ -33,11 +34,26 @@ export function addLogVerbs(program: Command, finish: (code: Promise<number>) =>
     )
     .action((options) => finish(import('./serve-command.ts').then(({ serveCommand }) => serveCommand(options))));
 
-  data(program.command('handover').argument('<job>', 'id of the job').argument('<file>', 'file to write'))
-    .description('write the handover file of a job: plan, entries, attachments, proofs and keys')
-    .option('--report <pdf>', 'report to put into it')
+  const organisation = (command: Command) =>
+    command.option('--organisation <folder>', 'folder with organisation.yaml: name, address and mark on the report (the data folder)');
+
+  organisation(data(program.command('handover').argument('<job>', 'id of the job').argument('<file>', 'file to write')))
+    .description('write the handover file of a job: plan, entries, attachments, proofs, keys and the report')
+    .option('--report <pdf>', 'a report of your own in place of ours')
+    .option('--no-report', 'leave the report out')
+    .addHelpText('after', '\nExample:\n  clampwright handover j-… splice.handover --organisation demo')
     .action((job: string, file: string, options) =>
-      finish(import('./store-commands.ts').then(({ handoverCommand }) => handoverCommand(job, file, options))),
+      finish(import('./handover-command.ts').then(({ handoverCommand }) => handoverCommand(job, file, options))),
+    );
+
+  organisation(data(program.command('report').argument('<job>', 'id of the job').argument('<file>', 'PDF to write')))
+    .description('write the report of a job: what was done at each bolt, found and signed, every entry, and the proof (PDF, A4)')
+    .addHelpText(
+      'after',
+      '\nExample:\n  clampwright report j-… splice.pdf --organisation demo\n\nExit code: 0 written; 2 no such book, or the file is there already.',
+    )
+    .action((job: string, file: string, options) =>
+      finish(import('./handover-command.ts').then(({ reportCommand }) => reportCommand(job, file, options))),
     );
 
   data(program.command('backup').argument('<file>', 'file to write'))

@@ -1,22 +1,19 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import type { Notice } from '@clampwright/core';
-import { LETTER_FILES, type Letters, type PaperOptions, readOrganisation } from '@clampwright/papers/out';
+import { installedLetters } from '@clampwright/papers/letters';
+import { type PaperOptions, readOrganisation } from '@clampwright/papers/out';
 import { isFolder, jobFolder } from './job-folder.ts';
-
-/** The letters of printed papers; they ship with the checkout, nothing is fetched. */
-function letters(): Letters {
-  const { resolve } = createRequire(import.meta.url);
-  const read = (path: string) => new Uint8Array(readFileSync(resolve(`dejavu-fonts-ttf/${path}`)));
-  return { regular: read(LETTER_FILES.regular), bold: read(LETTER_FILES.bold), mono: read(LETTER_FILES.mono) };
-}
 
 /** What every paper of a folder is given: letters, whose it is (organisation.yaml), the time, and a line of progress called `name`. */
 export function paperOptions(folder: string, name: string): { readonly options: PaperOptions; readonly faults: readonly Notice[] } {
   const { organisation, notices } = isFolder(folder) ? readOrganisation(jobFolder(folder)) : { organisation: undefined, notices: [] };
   const progress = paperProgress(name);
   return {
-    options: { letters: letters(), made: new Date(), ...(organisation ? { organisation } : {}), ...(progress ? { progress } : {}) },
+    options: {
+      letters: installedLetters(),
+      made: new Date(),
+      ...(organisation ? { organisation } : {}),
+      ...(progress ? { progress } : {}),
+    },
     faults: notices,
   };
 }

@@ -1,19 +1,22 @@
 import { existsSync, readFileSync } from 'node:fs';
-import { type Verified, verifyHandover } from '@clampwright/record';
+import { type ByteSource, readReport, type Verified, verifyHandover } from '@clampwright/record';
 import { fileSource } from '@clampwright/store';
 import { remedy, says } from '@clampwright/words';
 import { EXIT, refuse } from './exit.ts';
 import { isFile } from './job-folder.ts';
 import { textTable } from './text-table.ts';
+import { once, written } from './written.ts';
 
 export interface VerifyOptions {
   readonly seen?: string;
   readonly key?: string;
+  /** where to put the report */
+  readonly report?: string;
   readonly json?: boolean;
 }
 
 /** `clampwright verify FILE`: does a handover file fit in every byte? Needs no server and no network. */
-export async function verifyCommand(file: string, { seen, key, json }: VerifyOptions): Promise<number> {
+export async function verifyCommand(file: string, { seen, key, report, json }: VerifyOptions): Promise<number> {
   const missing = [file, seen].filter((path) => path !== undefined && !isFile(path));
   if (missing.length > 0) return refuse(missing.map((path) => `There is no file ${path}.`).join('\n'));
   const source = await fileSource(file);
@@ -28,10 +31,17 @@ export async function verifyCommand(file: string, { seen, key, json }: VerifyOpt
       const { byte, reason } = result.fault;
       process.stdout.write(`NOT VERIFIED. The first byte that does not fit is byte ${byte}.\n${says(reason)}\n→ ${remedy(reason)}\n`);
     }
-    return result.ok ? EXIT.fine : EXIT.stops;
+    if (!result.ok) return EXIT.stops;
+    return report === undefined ? EXIT.fine : await putReport(source, report);
   } finally {
     await source.close();
   }
+}
+
+/** The report of a file that was verified, byte for byte. */
+async function putReport(source: ByteSource, path: string): Promise<number> {
+  const bytes = await readReport(source);
+  return bytes ? written(path, once(bytes)) : refuse('The file holds no report.');
 }
 
 function verifiedText(file: Verified, { seen, key }: { readonly seen: string | undefined; readonly key: string | undefined }): string {

@@ -2,6 +2,10 @@
 
 // Drawings
 export { type At, jointDrawing, type Paint, type Role, type Scene, type Shape, toSvg } from './drawing/index.ts';
+// Faults, marked where they were found
+export { markedCopy } from './faults/marked-copy.ts';
+// Models
+export { type ModelJoint, modelJointList, type ParserPlace, type ReadModel, readModel } from './ifc/index.ts';
 // Pages and cards
 export {
   type CardsOptions,
@@ -17,11 +21,14 @@ export {
 } from './page/index.tsx';
 // Reading
 export {
+  type HeadingMeans,
   type JudgedTest,
   LARGEST_FILE,
+  MAPPING_FILE,
   type OpenFile,
   type ReadInspection,
   type ReadJob,
+  type ReadOptions,
   readInspection,
   readJob,
   readTests,

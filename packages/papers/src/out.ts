@@ -1,6 +1,7 @@
 /** Papers that go out: PDF. Apart from the pages, so that nobody who only plans loads a typesetter. */
 export { readOrganisation } from './organisation/read-organisation.ts';
-export { LETTER_FILES, type Letters } from './pdf/letters.ts';
+export type { Letters } from './pdf/letters.ts';
 export type { PaperOptions } from './pdf/paper-options.ts';
 export { planPdf } from './plan-pdf/index.ts';
+export { type ReportSource, reportPdf, reportSourceOf } from './report/index.ts';
 export type { Organisation } from './typeset/index.ts';

@@ -12,11 +12,7 @@ export class KeyMissing extends Error {
 export async function handoverSource(
   store: Store,
   job: string,
-  {
-    made,
-    report,
-    keyOf,
-  }: { readonly made: Date; readonly report?: Uint8Array; readonly keyOf: (device: string) => Promise<Uint8Array | undefined> },
+  { made, keyOf }: { readonly made: Date; readonly keyOf: (device: string) => Promise<Uint8Array | undefined> },
 ): Promise<HandoverSource> {
   const tail = await store.tail(job);
   const fold = openFold();
@@ -48,7 +44,6 @@ export async function handoverSource(
       .map(({ head }) => head),
     attachmentSize: (hash) => store.attachments.size(job, hash),
     attachment: (hash) => store.attachments.read(job, hash),
-    ...(report ? { report } : {}),
   };
 }
 

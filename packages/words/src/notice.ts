@@ -12,10 +12,17 @@ export const says = ({ code, params }: Notice, units: UnitSystem = 'metric'): st
 /** What would mend it. */
 export const remedy = ({ code, params }: Notice, units: UnitSystem = 'metric'): string => fill(TEXTS[code].remedy, params, units);
 
-/** Where it was found: `joints.csv, row 14, column clamp length (read “abc”)`. */
+/** Where it was found: `joints.csv, row 14, column clamp length (read “abc”)`; in a workbook with sheet and letter. */
 export function whereabouts({ place }: Notice): string {
   if (!place) return '';
-  const parts = [place.file, place.row === undefined ? undefined : `row ${place.row}`, place.column && `column ${place.column}`, place.path]
+  const { file, sheet, row, column, letter, path } = place;
+  const parts = [
+    file,
+    sheet && `sheet ${sheet}`,
+    row === undefined ? undefined : `row ${row}`,
+    column && (sheet && letter ? `column ${letter} (${column})` : `column ${column}`),
+    path,
+  ]
     .filter((part) => part !== undefined && part !== '')
     .join(', ');
   return place.read === undefined ? parts : `${parts} (read “${place.read}”)`;

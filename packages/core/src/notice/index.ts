@@ -13,6 +13,7 @@ import { inspectionNotices } from './inspection.ts';
 import { interactionNotices } from './interaction.ts';
 import { jointNotices } from './joint.ts';
 import type { Kind, Level } from './level.ts';
+import { modelNotices } from './model.ts';
 import { recordNotices } from './record.ts';
 import { rotationalCapacityNotices } from './rotational-capacity.ts';
 import { ruleNotices } from './rule.ts';
@@ -30,6 +31,7 @@ export const NOTICE_GROUPS = {
   input: inputNotices,
   interaction: interactionNotices,
   joint: jointNotices,
+  model: modelNotices,
   record: recordNotices,
   rule: ruleNotices,
   simulation: simulationNotices,
@@ -49,6 +51,7 @@ export const NOTICES = {
   ...inputNotices,
   ...interactionNotices,
   ...jointNotices,
+  ...modelNotices,
   ...recordNotices,
   ...ruleNotices,
   ...simulationNotices,
@@ -69,8 +72,12 @@ export type ParamsOf<K extends NoticeCode> = Registry[K] extends Kind<infer P> ?
 /** Where in the input: a file with row and column as a spreadsheet shows them, or a dotted path in a YAML file. */
 export interface Place {
   readonly file?: string;
+  /** of a workbook */
+  readonly sheet?: string;
   readonly row?: number;
+  /** the column's heading, and its letter */
   readonly column?: string;
+  readonly letter?: string;
   readonly path?: string;
   /** what was read there, cut to a line */
   readonly read?: string;

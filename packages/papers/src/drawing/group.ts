@@ -2,6 +2,7 @@ import type { JointPlan, Point } from '@clampwright/core';
 import { arrowHead, wedge } from './arrow.ts';
 import { hexagon } from './hexagon.ts';
 import { centred } from './letters.ts';
+import { type BoltLook, inkOn, lightOr, ringsOf } from './look.ts';
 import { placeTurns } from './place-turns.ts';
 import type { Drawn } from './ring.ts';
 import type { At, Shape } from './scene.ts';
@@ -21,8 +22,8 @@ const DATUM_ROOM = 10;
 const OTHER_EDGE = 1;
 const FONT = 3.4;
 
-/** A group of bolts to scale in its plate; `frame`: the paper it may take. */
-export function drawGroup(joint: JointPlan, points: readonly Point[], frame: Frame): Drawn {
+/** A group of bolts to scale in its plate; `frame`: the paper it may take. With a look bolts say what was done, and no turns. */
+export function drawGroup(joint: JointPlan, points: readonly Point[], frame: Frame, look?: BoltLook): Drawn {
   const acrossFlats = flatsOf(joint);
   const { scale, at, plate } = fitInto(points, acrossFlats, frame);
   const centres = points.map(at);
@@ -32,7 +33,7 @@ export function drawGroup(joint: JointPlan, points: readonly Point[], frame: Fra
   const numbersInside = numberSize >= 1.9;
   const labelled = everyNth(points.length, pitch, numbersInside ? 0 : 2.4);
   const placed = placeTurns(
-    turnsOf(joint.sequence.list),
+    look ? [] : turnsOf(joint.sequence.list),
     Math.min(FONT, Math.max(2.2, pitch * 0.22)),
     above(centres, flats),
     clearOf(centres, flats),
@@ -40,8 +41,16 @@ export function drawGroup(joint: JointPlan, points: readonly Point[], frame: Fra
   return {
     shapes: [
       { kind: 'polyline', closed: true, points: plate, paint: { stroke: 'quiet', width: 0.3 } },
-      ...centres.map((centre, i) => hexagon(centre, flats, { stroke: 'ink', fill: 'paper', width: i === 0 ? 0.6 : 0.3 })),
-      ...centres.flatMap((centre, i) => (labelled(i + 1) ? [centred(centre, String(i + 1), Math.max(1.9, numberSize), 'ink', true)] : [])),
+      ...centres.map((centre, i) => hexagon(centre, flats, { ...lightOr(look, i + 1), stroke: 'ink', width: i === 0 ? 0.6 : 0.3 })),
+      ...centres.flatMap((centre, i) =>
+        labelled(i + 1) ? [centred(centre, String(i + 1), Math.max(1.9, numberSize), inkOn(look, i + 1), true)] : [],
+      ),
+      ...ringsOf(
+        look,
+        centres.map((_, i) => i + 1),
+        (bolt) => centres[bolt - 1]!,
+        flats,
+      ),
       ...placed.shapes,
       ...(joint.datum ? datumMarks(centres, plate, flats) : []),
     ],

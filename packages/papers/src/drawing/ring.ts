@@ -3,6 +3,7 @@ import { label } from '@clampwright/words';
 import { arrowHead, wedge } from './arrow.ts';
 import { hexagon } from './hexagon.ts';
 import { centred, textWidth } from './letters.ts';
+import { type BoltLook, inkOn, lightOr, ringsOf } from './look.ts';
 import { placeTurns } from './place-turns.ts';
 import { type At, around, type Shape } from './scene.ts';
 import { boxHeight, boxWidth } from './turn-box.ts';
@@ -25,12 +26,12 @@ const GAP = 0.7;
 /** Above this count the hexagons are small and their numbers stand inside the ring. */
 const MANY = 60;
 
-/** A ring of bolts, bolt 1 at the top, numbered as the datum says. `reach`: half of the square it may take, mm of paper. */
-export function drawRing(joint: JointPlan, centre: At, reach: number): Drawn {
+/** A ring of bolts, bolt 1 at the top, numbered as the datum says. `reach`: half of the square it may take, mm of paper. With a look bolts say what was done, and no turns. */
+export function drawRing(joint: JointPlan, centre: At, reach: number, look?: BoltLook): Drawn {
   const { boltCount: count, datum } = joint;
   const way = datum?.direction === 'counter-clockwise' ? -1 : 1;
   const angleOf = (bolt: number) => (way * FULL * (bolt - 1)) / Math.max(1, count);
-  const turns = turnsOf(joint.sequence.list);
+  const turns = look ? [] : turnsOf(joint.sequence.list);
   const size = count > 48 ? 2.9 : count > 24 ? 3.1 : 3.5;
   const boxed = { text: String(Math.max(1, Math.min(turns.length, 99))), size };
   const outside = boxWidth(boxed) + GAP;
@@ -44,7 +45,7 @@ export function drawRing(joint: JointPlan, centre: At, reach: number): Drawn {
   const labelled = numbersInside ? () => true : everyNth(count, (FULL * inner) / count, textWidth(String(count), size) + 1.4);
   const bolts = Array.from({ length: count }, (_, i) => i + 1);
   const hexagons = bolts.map((bolt) =>
-    hexagon(around(centre, radius, angleOf(bolt)), flats, { stroke: 'ink', fill: 'paper', width: bolt === 1 ? 0.6 : 0.3 }),
+    hexagon(around(centre, radius, angleOf(bolt)), flats, { ...lightOr(look, bolt), stroke: 'ink', width: bolt === 1 ? 0.6 : 0.3 }),
   );
   const numbers = bolts
     .filter((bolt) => labelled(bolt) && (numbersInside || bolt !== 1))
@@ -53,7 +54,7 @@ export function drawRing(joint: JointPlan, centre: At, reach: number): Drawn {
       const at = numbersInside
         ? around(centre, radius, angleOf(bolt))
         : besideRing(centre, inner, angleOf(bolt), textWidth(text, size), size);
-      return centred(at, text, numbersInside ? Math.min(4.4, flats * 0.5) : size, 'ink', true);
+      return centred(at, text, numbersInside ? Math.min(4.4, flats * 0.5) : size, numbersInside ? inkOn(look, bolt) : 'ink', true);
     });
   const placed = placeTurns(turns, size, (bolt, box) =>
     besideRing(centre, -(radius + edge + GAP), angleOf(bolt), boxWidth(box), boxHeight(box)),
@@ -64,6 +65,7 @@ export function drawRing(joint: JointPlan, centre: At, reach: number): Drawn {
       { kind: 'circle', centre, radius: radius - edge, paint: { stroke: 'quiet', width: 0.25 } },
       ...hexagons,
       ...numbers,
+      ...ringsOf(look, bolts, (bolt) => around(centre, radius, angleOf(bolt)), flats),
       ...placed.shapes,
       ...(datum ? datumMarks(centre, inner, way) : []),
     ],

@@ -33,14 +33,34 @@ export interface Canvas {
   readonly image: (bytes: Uint8Array, at: At, width: number, height: number) => void;
 }
 
+/** Of every sign of DejaVu Sans Mono, em: 1233 of 2048. */
+const MONO_ADVANCE = 1233 / 2048;
 const MOST_KNOWN_WIDTHS = 50_000;
 const pt = (mm: number) => mm * POINTS_PER_MM;
 
+/** A canvas that remembers which ink it holds, until a page is turned. */
+export interface PageCanvas extends Canvas {
+  readonly fresh: () => void;
+}
+
+/** Takes a canvas's measure and draws nothing. */
+export const uninked = ({ widthOf }: Canvas): Canvas => {
+  const nothing = () => undefined;
+  return { widthOf, text: nothing, line: nothing, box: nothing, path: nothing, circle: nothing, image: nothing };
+};
+
 /** Draws on whatever page of the document is open. */
-export function openCanvas(doc: PDFKit.PDFDocument, inks: Readonly<Record<Ink, string>>): Canvas {
+export function openCanvas(doc: PDFKit.PDFDocument, inks: Readonly<Record<Ink, string>>): PageCanvas {
+  let filled: Ink | undefined;
+  let stroked = '';
+  const fillWith = (ink: Ink) => {
+    if (filled !== ink) doc.fillColor(inks[ink]);
+    filled = ink;
+  };
   /** by face: width at one point, so that a text is shaped once whatever its size */
   const widths: Record<Face, Map<string, number>> = { regular: new Map(), bold: new Map(), mono: new Map() };
   const unitWidth = (text: string, face: Face): number => {
+    if (face === 'mono') return [...text].length * MONO_ADVANCE;
     const known = widths[face].get(text);
     if (known !== undefined) return known;
     if (widths[face].size > MOST_KNOWN_WIDTHS) widths[face].clear();
@@ -49,24 +69,34 @@ export function openCanvas(doc: PDFKit.PDFDocument, inks: Readonly<Record<Ink, s
     return width;
   };
   const painted = ({ fill, stroke, line = 0.2, dashed = false }: BoxStyle) => {
-    if (fill) doc.fillColor(inks[fill]);
+    if (fill) fillWith(fill);
     if (stroke) {
-      doc.strokeColor(inks[stroke]).lineWidth(pt(line));
-      if (dashed) doc.dash(pt(1.2), { space: pt(0.9) });
-      else doc.undash();
+      const pen = `${stroke} ${line} ${dashed}`;
+      if (pen !== stroked) {
+        doc.strokeColor(inks[stroke]).lineWidth(pt(line));
+        if (dashed) doc.dash(pt(1.2), { space: pt(0.9) });
+        else doc.undash();
+      }
+      stroked = pen;
     }
     if (fill && stroke) doc.fillAndStroke();
     else if (fill) doc.fill();
     else if (stroke) doc.stroke();
   };
   return {
+    fresh() {
+      filled = undefined;
+      stroked = '';
+    },
     // placed without `width`: with it, a label that nearly fills its place would be broken
     text({ x, y }, text, { size, face = 'regular', ink = 'ink', anchor = 'start' }) {
       if (text === '') return;
       const width = anchor === 'start' ? 0 : unitWidth(text, face) * size;
       const left = pt(x) - (anchor === 'middle' ? width / 2 : width);
-      doc.font(face, size).fillColor(inks[ink]);
-      doc.text(text, left, pt(y), { lineBreak: false, baseline: 'alphabetic' });
+      doc.font(face, size);
+      fillWith(ink);
+      // hashes hardly come twice: with `features` they are not kept for another time
+      doc.text(text, left, pt(y), { lineBreak: false, baseline: 'alphabetic', ...(face === 'mono' ? { features: [] } : {}) });
     },
     widthOf: (text, { size, face = 'regular' }) => (unitWidth(text, face) * size) / POINTS_PER_MM,
     line(from, to, { stroke = 'rule', ...style } = {}) {

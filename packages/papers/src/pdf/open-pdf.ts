@@ -22,13 +22,11 @@ export interface Pdf {
 export const POINTS_PER_MM = 72 / 25.4;
 
 /**
- * An empty PDF 1.7 that claims PDF/A-2b: letters embedded, sRGB output intent, XMP. Pages are kept until the end, since “page x of y”
- * is known only then. Runs in Node and in a browser.
+ * An empty PDF 1.7 that claims PDF/A-2b: letters embedded, sRGB output intent, XMP. Runs in Node and in a browser.
  */
 export function openPdf(letters: Letters, { title, subject, author, engine, made }: PdfAbout): Pdf {
   const doc = new PDFDocument({
     autoFirstPage: false,
-    bufferPages: true,
     pdfVersion: '1.7',
     subset: 'PDF/A-2b' as never,
     lang: 'en',

@@ -10,3 +10,18 @@ export interface PaperOptions {
   /** told as the work goes on, so that nobody waits in the dark */
   readonly progress?: (done: number, of: number) => void;
 }
+
+const BREATH_MS = 40;
+
+/** Counts the steps of a paper that is composed twice, and now and then lets others at the processor: a server that answers, a page that scrolls. */
+export function twice(steps: number, progress: PaperOptions['progress']): () => Promise<void> {
+  let done = 0;
+  let since = performance.now();
+  return async () => {
+    done += 1;
+    progress?.(done, 2 * steps);
+    if (performance.now() - since < BREATH_MS) return;
+    await new Promise((resolve) => setTimeout(resolve));
+    since = performance.now();
+  };
+}

@@ -1,8 +1,8 @@
 import type { Plan } from '@clampwright/core';
 import { label } from '@clampwright/words';
 import { openPdf, REPORT_INK } from '../pdf/index.ts';
-import type { PaperOptions } from '../pdf/paper-options.ts';
-import { A4, openFlow, sheetChrome } from '../typeset/index.ts';
+import { type PaperOptions, twice } from '../pdf/paper-options.ts';
+import { A4, setPaper, sheetChrome } from '../typeset/index.ts';
 import { planAnnex } from './annex.ts';
 import { planCover } from './cover.ts';
 import { planJointPages } from './joint.ts';
@@ -12,13 +12,19 @@ export async function planPdf(plan: Plan, { letters, organisation, made, progres
   const { title } = plan.job;
   const about = { title: `${label('page.plan')}: ${title}`, subject: label('paper.subject.plan'), engine: plan.engine, made };
   const pdf = openPdf(letters, organisation ? { ...about, author: organisation.name } : about);
-  const flow = openFlow(pdf, A4, REPORT_INK);
-  planCover(flow, plan, organisation);
-  for (const [at, joint] of plan.joints.entries()) {
-    planJointPages(flow, joint, plan.job.units);
-    progress?.(at + 1, plan.joints.length);
-  }
-  planAnnex(flow, plan);
   const foot = [organisation?.name, label('paper.engine', { engine: plan.engine }), plan.job.workDate].filter(Boolean).join(' · ');
-  return flow.finish(sheetChrome({ title: about.title, foot, cover: true }));
+  const steps = twice(plan.joints.length, progress);
+  return setPaper(pdf, {
+    sheet: A4,
+    inks: REPORT_INK,
+    chrome: sheetChrome({ title: about.title, foot, cover: true }),
+    async compose(flow) {
+      planCover(flow, plan, organisation);
+      for (const joint of plan.joints) {
+        planJointPages(flow, joint, plan.job.units);
+        await steps();
+      }
+      planAnnex(flow, plan);
+    },
+  });
 }

@@ -1,13 +1,8 @@
 import { CsvError, parse } from 'csv-parse/sync';
-
-/** A record with the row in which a spreadsheet shows it. */
-export interface CsvRow {
-  readonly row: number;
-  readonly cells: string[];
-}
+import type { Row } from './row.ts';
 
 /** A row whose quotation marks do not fit, as it stood there. */
-export interface BrokenRow {
+interface BrokenRow {
   readonly row: number;
   readonly problem: string;
   readonly line: string;
@@ -28,8 +23,8 @@ const MOST_BROKEN = 20;
 export function csvRows(
   text: string,
   delimiter: string,
-): { readonly rows: readonly CsvRow[]; readonly broken: readonly BrokenRow[] } | undefined {
-  const rows: CsvRow[] = [];
+): { readonly rows: readonly Row[]; readonly broken: readonly BrokenRow[] } | undefined {
+  const rows: Row[] = [];
   const broken: BrokenRow[] = [];
   let rest = text;
   let above = 0;

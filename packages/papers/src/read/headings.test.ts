@@ -54,7 +54,9 @@ test.each([
   ['file-empty', new Uint8Array()],
   ['file-empty', '\n\n\n'],
   ['file-empty', ';;;\n'],
-  ['file-not-text', Uint8Array.from([0x50, 0x4b, 3, 4, 0, 0, 0, 0, 8, 0, 77, 1, 2, 0])],
+  ['file-not-text', Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 13, 10, 26, 10, 0, 0, 0, 13])],
+  ['workbook-broken', Uint8Array.from([0x50, 0x4b, 3, 4, 0, 0, 0, 0, 8, 0, 77, 1, 2, 0])],
+  ['workbook-old', Uint8Array.from([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1, 0, 0])],
   ['heading-row-missing', 'a,b,c\n1,2,3\n'],
 ] as const)('%s is said of a file that holds no list', (code, file) => {
   const { job, notices } = read({ 'joints.csv': file });
@@ -73,7 +75,7 @@ test('a heading that is not understood is said and passed over; a required one t
   const missing = read({ 'joints.csv': ENGLISH.replace('Property Class', 'Paint colour') });
   expect(missing.notices.map(({ code, params }) => [code, 'wanted' in params ? params.wanted : ''])).toEqual([
     ['column-ignored', ''],
-    ['column-missing', 'grade'],
+    ['column-asked', 'grade'],
   ]);
 });
 

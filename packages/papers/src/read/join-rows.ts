@@ -1,8 +1,9 @@
 import { type Joint, type Notice, notice, type Subgroup } from '@clampwright/core';
-import type { JointColumn } from './joint-columns.ts';
+import { layoutOfBolts, likeBolts } from './bolt-rows.ts';
 import type { JointRow } from './joint-row.ts';
 import { layoutFrom } from './layout-cells.ts';
 import { stated } from './stated.ts';
+import type { JointColumn } from './tables/joint-list.ts';
 
 export interface Joined {
   readonly joint?: Joint;
@@ -11,14 +12,17 @@ export interface Joined {
 
 /** One joint from all its rows, whatever their order: what belongs to the joint must not differ between them. */
 export function joinRows(tag: string, rows: readonly JointRow[], defaultRule?: string): Joined {
-  const sorted = [...rows].sort((a, b) => (a.positions?.[0] ?? 0) - (b.positions?.[0] ?? 0));
+  const groups = likeBolts(rows);
+  const sorted = [...groups].sort((a, b) => (a.positions?.[0] ?? 0) - (b.positions?.[0] ?? 0));
   const first = rows.reduce((top, one) => ((one.place.row ?? 0) < (top.place.row ?? 0) ? one : top));
   const { says, notices } = merge(tag, rows);
   const rule = says.rule ?? defaultRule;
   if (rule === undefined) notices.push(notice('cell-empty', { wanted: 'the rule set' }, first.at('rule', '')));
   const boltCount = ringCount(rows);
-  const layout = layoutFrom(says, boltCount);
-  if (!layout) {
+  const placed = says.layout === undefined ? layoutOfBolts(tag, rows) : { notices: [] };
+  notices.push(...placed.notices);
+  const layout = placed.layout ?? layoutFrom(says, boltCount);
+  if (!layout && placed.notices.length === 0) {
     const wanted =
       says.layout === undefined ? 'the layout (ring or rows × columns), or the flange' : 'how many bolts the ring has, or their positions';
     notices.push(notice('cell-empty', { wanted }, first.at(says.layout === undefined ? 'layout' : 'bolts', '')));
@@ -32,7 +36,7 @@ export function joinRows(tag: string, rows: readonly JointRow[], defaultRule?: s
       title: says.title ?? '',
       rule,
       layout,
-      subgroups: sorted.map((row) => subgroupOf(row, rows.length === 1, bolts)),
+      subgroups: sorted.map((row) => subgroupOf(row, groups.length === 1, bolts)),
       tools: says.tools ?? [],
       toolsAtOnce: says.toolsAtOnce ?? 1,
       pressure: says.pressure ?? (says.flange !== undefined || rule.startsWith('flange')),

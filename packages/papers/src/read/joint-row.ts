@@ -1,11 +1,11 @@
-import { notice, type Place, type Subgroup } from '@clampwright/core';
+import { notice, type Place, type Point, type Subgroup } from '@clampwright/core';
 import { readFlange, type StandardFlange, standardSizeFits } from './flange-text.ts';
-import type { JointColumn } from './joint-columns.ts';
 import { type JointSays, jointSays } from './joint-says.ts';
 import { type LayoutSays, layoutSays } from './layout-cells.ts';
 import { LARGEST_JOINT, readPositions } from './positions.ts';
 import type { RowReader } from './row-reader.ts';
 import { subgroupOf } from './subgroup-cells.ts';
+import type { JointColumn } from './tables/joint-list.ts';
 
 /** One row of the joint list, read and not yet joined with the other rows of its joint. An empty cell says nothing. */
 export interface JointRow {
@@ -15,6 +15,9 @@ export interface JointRow {
   /** how many bolts the row gives: those of the joint, or those of its subgroup */
   readonly count?: number;
   readonly positions?: readonly number[];
+  /** the row is one bolt of its joint; where it is, if the list says so */
+  readonly single?: boolean;
+  readonly spot?: Point;
   readonly place: Place;
   readonly at: (column: JointColumn, read: string) => Place;
 }
@@ -28,7 +31,9 @@ export function readJointRow(reader: Reader): JointRow | undefined {
   const flange = flangeOf(reader);
   const size = sizeOf(reader, flange);
   const count = countOf(reader, flange);
-  const positions = positionsOf(reader);
+  const bolt = boltOf(reader);
+  const positions = bolt === undefined ? positionsOf(reader) : [bolt];
+  const spot = spotOf(reader);
   const says = { ...jointSays(reader, flange), ...layoutSays(reader, flange, count) };
   const subgroup = subgroupOf(reader, size ?? '', grade ?? '');
   if (reader.notices.length > 0 || tag === undefined) return undefined;
@@ -40,6 +45,8 @@ export function readJointRow(reader: Reader): JointRow | undefined {
     at: (column, read) => reader.at(column, read),
     ...(count === undefined ? {} : { count }),
     ...(positions === undefined ? {} : { positions }),
+    ...(bolt === undefined ? {} : { single: true }),
+    ...(spot === undefined ? {} : { spot }),
   };
 }
 
@@ -79,4 +86,18 @@ function positionsOf(reader: Reader): number[] | undefined {
   const positions = readPositions(text);
   if (!positions || positions.length === 0) reader.fault(notice('positions-unreadable', {}, reader.at('positions', text)));
   return positions;
+}
+
+function boltOf(reader: Reader): number | undefined {
+  const text = reader.text('bolt');
+  if (text === undefined) return undefined;
+  const bolt = /^\d{1,6}$/.test(text) ? Number(text) : 0;
+  if (bolt >= 1 && bolt <= LARGEST_JOINT) return bolt;
+  reader.fault(notice('number-absurd', { wanted: 'the number of one bolt', largest: String(LARGEST_JOINT) }, reader.at('bolt', text)));
+  return undefined;
+}
+
+function spotOf(reader: Reader): Point | undefined {
+  const [x, y] = [reader.coordinate('x'), reader.coordinate('y')];
+  return x === undefined || y === undefined ? undefined : { x, y };
 }

@@ -1,9 +1,9 @@
 import { type Layout, type Millimetre, mm, notice } from '@clampwright/core';
 import type { StandardFlange } from './flange-text.ts';
-import type { JointColumn } from './joint-columns.ts';
 import { LARGEST_JOINT } from './positions.ts';
 import type { RowReader } from './row-reader.ts';
 import { stated } from './stated.ts';
+import type { JointColumn } from './tables/joint-list.ts';
 
 /** What a row says about where the bolts are. */
 export interface LayoutSays {

@@ -6,7 +6,7 @@ export type OpenFile = (path: string) => Uint8Array | 'missing' | 'outside' | 't
 
 /** A file of the folder, or why it cannot be had. */
 export function load(open: OpenFile, path: string, place: Place = { file: path }): Outcome<Uint8Array> {
-  const bytes = open(path);
+  const bytes = open(sheetOf(path).file);
   switch (bytes) {
     case 'missing':
       return refused(notice('file-missing', { file: path }, place));
@@ -17,4 +17,10 @@ export function load(open: OpenFile, path: string, place: Place = { file: path }
     default:
       return { ok: true, value: bytes };
   }
+}
+
+/** `list.xlsx#Bolts` names a sheet of a workbook. */
+export function sheetOf(path: string): { readonly file: string; readonly sheet?: string } {
+  const parts = /^(.*\.xls[xm])#(.+)$/i.exec(path);
+  return parts ? { file: parts[1]!, sheet: parts[2]! } : { file: path };
 }

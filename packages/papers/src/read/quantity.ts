@@ -15,6 +15,7 @@ import {
   type NewtonMillimetre,
   Nm,
   Nmm,
+  type Notice,
   notice,
   type Outcome,
   type Place,
@@ -58,6 +59,7 @@ const LOOKUP = Object.fromEntries(
 
 export const unitsOf = (dimension: Dimension): string => Object.keys(UNITS[dimension]).filter(Boolean).join(', ');
 export const isUnit = (dimension: Dimension, unit: string): boolean => LOOKUP[dimension].has(plain(unit));
+export const isAnyUnit = (unit: string): boolean => Object.values(LOOKUP).some((units) => units.has(plain(unit)));
 
 /** The units of a job where neither heading nor cell says otherwise. */
 export const DEFAULT_UNIT: Readonly<Record<'metric' | 'US', Readonly<Record<Dimension, string>>>> = {
@@ -84,6 +86,15 @@ const LONGEST = 80;
 export const isFormula = (text: string): boolean =>
   /^[=@]|^[+-](?![\d.,])|^[+-][\d.,]+\s*[+*/^&(|]/.test(text.trim()) && text.trim().length > 1;
 
+const ERROR = /^#(N\/A|NV|REF!|BEZUG!|DIV\/0!|VALUE!|WERT!|NAME\?|NUM!|ZAHL!|NULL!)$/i;
+
+/** Is it a value, and neither a formula that was never worked out nor one that failed? */
+export const isValue = (text: string): boolean => !isFormula(text) && !(text.startsWith('#') && ERROR.test(text));
+
+/** Why a cell holds no value. */
+export const notAValue = (text: string, place: Place): Notice =>
+  isFormula(text) ? notice('cell-formula', {}, place) : notice('cell-error', {}, place);
+
 /**
  * A positive quantity out of a cell: number, then a unit or the one of the heading. Decimal comma and point are both read; what
  * may be either is asked, not guessed.
@@ -95,7 +106,7 @@ export function readQuantity<D extends Dimension>(
   place: Place,
   decimals: Decimals,
 ): Outcome<ValueOf[D]> {
-  if (isFormula(text)) return refused(notice('cell-formula', {}, place));
+  if (!isValue(text)) return refused(notAValue(text, place));
   const parts = text.length > LONGEST ? null : /^\s*([+-]?[\d.,'’\s]*\d)\s*(.*?)\s*$/.exec(text);
   const wanted = dimension === 'number' ? 'a number' : `a number in ${unitsOf(dimension) || 'plain digits'}`;
   if (!parts) return refused(notice('number-wanted', { wanted }, place));
@@ -116,6 +127,14 @@ export function readQuantity<D extends Dimension>(
     return refused(notice('number-absurd', { wanted, largest: largestText(dimension) }, place));
   }
   return { ok: true, value: converted };
+}
+
+/** A length with its sign; zero is a place like any other. */
+export function readCoordinate(text: string, unit: string, place: Place, decimals: Decimals): Outcome<Millimetre> {
+  if (/^\s*[+-]?0*([.,]0*)?\s*(\D*)$/.test(text) && /0/.test(text)) return { ok: true, value: mm(0) };
+  const negative = /^\s*[-\u2212](.*)$/.exec(text);
+  const read = readQuantity(negative?.[1] ?? text, 'length', unit, place, decimals);
+  return read.ok && negative ? { ok: true, value: mm(-1 * read.value) } : read;
 }
 
 const largestText = (dimension: Dimension): string =>

@@ -1,9 +1,11 @@
 import { type Notice, notice, type Scale, type Setting } from '@clampwright/core';
 import { recogniseColumns } from './columns.ts';
-import type { ColumnMeaning } from './joint-columns.ts';
+import type { HeadingMemory } from './heading-memory.ts';
+import { decimalsIn, placeOfCell, placeOfRow, type Table } from './place.ts';
 import { isFormula, isUnit, readQuantity, unitsOf } from './quantity.ts';
 import { RowReader } from './row-reader.ts';
-import { placeOf, readTable, type Table } from './table.ts';
+import { readTable } from './table.ts';
+import { CHART_FIELDS, type ChartColumn } from './tables/chart.ts';
 
 export interface ChartTable {
   readonly scales: readonly Scale[];
@@ -11,49 +13,53 @@ export interface ChartTable {
   readonly notices: readonly Notice[];
 }
 
-const CHART_COLUMNS = {
-  gear: { says: 'gear', headings: ['gear', 'gang', 'getriebegang'] },
-  step: { says: 'step', headings: ['step', 'power step', 'stufe', 'leistungsstufe', 'setting', 'einstellung'] },
-  pumpPressure: { says: 'pump pressure', headings: ['pump pressure', 'pressure', 'pumpendruck', 'druck'] },
-  airPressure: { says: 'air pressure', headings: ['air pressure', 'luftdruck'] },
-  scale: { says: 'scale', headings: ['scale', 'wrench scale', 'skala', 'skalenwert'] },
-  torque: { says: 'torque', headings: ['torque', 'mean torque', 'drehmoment', 'mittelwert'], dimension: 'torque' },
-  deviation: { says: 'standard deviation', headings: ['standard deviation', 'deviation', 's', 'standardabweichung'], dimension: 'share' },
-  shots: { says: 'shots', headings: ['shots', 'n', 'readings', 'messungen', 'anzahl'], dimension: 'number' },
-  use: { says: 'use', headings: ['use', 'only for', 'verwendung'] },
-} as const satisfies Readonly<Record<string, ColumnMeaning>>;
-
-type ChartColumn = keyof typeof CHART_COLUMNS;
 const LABELS = ['gear', 'step', 'pumpPressure', 'airPressure', 'scale'] as const satisfies readonly ChartColumn[];
 const USES = { tightening: ['tighten', 'anziehen'], loosening: ['loosen', 'loosening only', 'lösen', 'nur lösen'] } as const;
 
 /** A chart in long form (one setting a row) or wide form (gears down, steps across, the unit in the first heading). */
-export function readChart(bytes: Uint8Array, file: string): ChartTable {
-  const table = readTable(bytes, file);
+export function readChart(bytes: Uint8Array, file: string, memory: HeadingMemory): ChartTable {
+  const table = readTable(bytes, file, { table: 'chart', required: ['torque'], memory, alsoHeads: likeWide });
   if (!table.ok) return { scales: [], settings: [], notices: table.notices };
-  const steps = table.value.headings.slice(1);
-  return steps.length > 0 && steps.every((heading) => /^(step|stufe)?\s*\d+([.,]\d+)?$/i.test(heading.trim()))
-    ? wide(table.value)
-    : long(table.value);
+  return isWide(table.value.headings) ? wide(table.value) : long(table.value, memory);
 }
 
-function long(table: Table): ChartTable {
-  const columns = recogniseColumns<ChartColumn>(table, CHART_COLUMNS, ['torque']);
+/** A row of a long chart may look wide as well: without a unit in its corner it counts little. */
+const likeWide = (cells: readonly string[]): number => (isWide(cells) ? (UNIT.test(cells[0]!) ? cells.length : 1.5) : 0);
+const UNIT = /[[(]([^\])]*)[\])]/;
+
+/** Steps across: every heading but the first is a step. */
+function isWide(headings: readonly string[]): boolean {
+  const last = headings.findLastIndex((heading) => heading.trim() !== '');
+  const steps = headings.slice(1, last + 1);
+  return (
+    /[a-z]/i.test(headings[0] ?? '') &&
+    steps.length > 0 &&
+    steps.every((heading) => /^(step|stufe)?\s*\d+([.,]\d+)?$/i.test(heading.trim()))
+  );
+}
+
+function long(table: Table, memory: HeadingMemory): ChartTable {
+  const columns = recogniseColumns(table, 'chart', ['torque'], memory);
   const notices: Notice[] = [...table.notices, ...columns.notices];
   // two columns of one meaning: neither is taken for the right one
-  if (columns.notices.some(({ code }) => code === 'column-twice')) return { scales: [], settings: [], notices };
+  if (columns.notices.some(({ code }) => code === 'column-twice' || code === 'column-unclear'))
+    return { scales: [], settings: [], notices };
   const labels = LABELS.filter((label) => columns.at.has(label));
   const torqueColumn = columns.at.get('torque');
   if (labels.length === 0 && torqueColumn)
-    notices.push(notice('column-missing', { wanted: 'gear and step, pump pressure, air pressure or scale' }, { file: table.file, row: 1 }));
+    notices.push(
+      notice('column-missing', { wanted: 'gear and step, pump pressure, air pressure or scale' }, placeOfRow(table, table.headingRow)),
+    );
   if (labels.length === 0 || !torqueColumn) return { scales: [], settings: [], notices };
   const settings: Setting[] = [];
   for (const row of table.rows) {
-    const reader = new RowReader<ChartColumn>(table, columns, CHART_COLUMNS, 'metric', row);
+    const reader = new RowReader<ChartColumn>(table, columns, CHART_FIELDS, 'metric', row);
     const texts = labels.map((label) => reader.required(label));
     const cell = row.cells[torqueColumn.index] ?? '';
     // a chart says its own unit: no default stands in for it
-    const torque = reader.take(readQuantity(cell, 'torque', torqueColumn.unit, reader.at('torque', cell), table.decimals));
+    const torque = reader.take(
+      readQuantity(cell, 'torque', torqueColumn.unit, reader.at('torque', cell), decimalsIn(table, row, torqueColumn.index)),
+    );
     // an unread "use" may have meant loosening only: such a row is not offered
     const use = reader.word('use', USES);
     const unusable = reader.notices.length > 0;
@@ -72,7 +78,7 @@ function long(table: Table): ChartTable {
   }
   const scales = labels.map((label): Scale => {
     const unit = columns.at.get(label)?.unit;
-    const name = CHART_COLUMNS[label].says;
+    const name = CHART_FIELDS[label].says;
     return unit === undefined ? { name } : { name, unit };
   });
   return { scales, settings, notices };
@@ -80,24 +86,26 @@ function long(table: Table): ChartTable {
 
 function wide(table: Table): ChartTable {
   const [corner, ...steps] = table.headings;
-  const unit = /[[(]([^\])]*)[\])]/.exec(corner!)?.[1]?.trim();
+  const unit = UNIT.exec(corner!)?.[1]?.trim();
   const notices: Notice[] = [...table.notices];
   if (unit === undefined || !isUnit('torque', unit)) {
-    notices.push(notice('unit-missing', { wanted: unitsOf('torque') }, { file: table.file, row: 1, column: corner! }));
+    notices.push(notice('unit-missing', { wanted: unitsOf('torque') }, placeOfCell(table, table.headingRow, corner!, corner!, 0)));
     return { scales: [], settings: [], notices };
   }
   const settings: Setting[] = [];
-  for (const { row, cells } of table.rows) {
-    const gear = cells[0]!.replace(/^(gear|gang)\s*/i, '');
-    const place = placeOf(table, row, corner!, cells[0]!);
+  for (const one of table.rows) {
+    const { row, cells } = one;
+    const gear = (cells[0] ?? '').replace(/^(gear|gang)\s*/i, '');
+    const place = placeOfCell(table, row, corner!, cells[0] ?? '', 0);
     if (gear === '' || isFormula(gear)) {
       notices.push(gear === '' ? notice('cell-empty', { wanted: 'gear' }, place) : notice('cell-formula', {}, place));
       continue;
     }
     for (const [at, step] of steps.entries()) {
+      if (step.trim() === '') continue;
       const cell = (cells[at + 1] ?? '').trim();
       if (cell === '' || cell === '-' || cell === '–') continue;
-      const torque = readQuantity(cell, 'torque', unit, placeOf(table, row, step, cell), table.decimals);
+      const torque = readQuantity(cell, 'torque', unit, placeOfCell(table, row, step, cell, at + 1), decimalsIn(table, one, at + 1));
       if (torque.ok) settings.push({ labels: [gear, step.replace(/^\D+/, '').trim()], torque: torque.value, row });
       else notices.push(...torque.notices);
     }

@@ -1,9 +1,9 @@
-/** How decimals are written where a number stands: with a comma (files with semicolons), or with a point. */
-export type Decimals = 'comma' | 'point';
+/** How decimals are written where a number stands: with a comma (files with semicolons), with a point, or nobody knows (text in a workbook). */
+export type Decimals = 'comma' | 'point' | 'either';
 
 /**
  * A number with decimal point or comma. Blanks, apostrophes and the other sign may part thousands, in full groups of three only.
- * What may be read both ways is asked: `1,234` where decimals have a point, `1.234` where they have a comma.
+ * What may be read both ways is asked: `1,234` where decimals have a point, `1.234` where they have a comma, both where nobody knows.
  */
 export function readNumber(digits: string, decimals: Decimals): number | 'ambiguous' | undefined {
   const text = digits.trim().replace(/(?<=\d)[\s'’](?=\d{3}(?!\d))/g, '');
@@ -17,7 +17,7 @@ export function readNumber(digits: string, decimals: Decimals): number | 'ambigu
   }
   const sign = commas > 0 ? ',' : '.';
   if (commas + points > 1) return isGrouped(text, sign) ? Number(text.replaceAll(sign, '')) : undefined;
-  const usual = decimals === 'comma' ? ',' : '.';
+  const usual = { comma: ',', point: '.', either: '' }[decimals];
   if (sign !== usual && /^[+-]?[1-9]\d{0,2}[.,]\d{3}$/.test(text)) return 'ambiguous';
   const value = Number(text.replace(',', '.'));
   return /\d/.test(text) && Number.isFinite(value) ? value : undefined;

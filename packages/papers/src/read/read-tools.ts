@@ -12,6 +12,7 @@ import {
   type Tool,
 } from '@clampwright/core';
 import type { z } from 'zod';
+import type { HeadingMemory } from './heading-memory.ts';
 import { batterySchema, toolSchema, toolsSchema } from './job-yaml.ts';
 import { load, type OpenFile } from './open-file.ts';
 import { readChart } from './read-chart.ts';
@@ -28,7 +29,7 @@ export interface ReadTools {
 }
 
 /** The tools of tools.yaml with their charts, one by one, and the batteries. A tool whose chart cannot be had stays in the list, without a setting. */
-export function readTools(open: OpenFile, file: string, notices: Notice[]): ReadTools {
+export function readTools(open: OpenFile, file: string, memory: HeadingMemory, notices: Notice[]): ReadTools {
   const bytes = load(open, file);
   const read = bytes.ok ? readYaml(bytes.value, file, toolsSchema) : bytes;
   if (!read.ok) {
@@ -40,7 +41,7 @@ export function readTools(open: OpenFile, file: string, notices: Notice[]): Read
   const { charger } = value;
   if (charger?.['vehicle-fuse'] !== undefined) notices.push(...roadChargingNotices(vehicleCurrent(charger.watts), charger['vehicle-fuse']));
   return {
-    tools: eachTool(open, read.value, notices),
+    tools: eachTool(open, read.value, memory, notices),
     batteries: value.batteries.flatMap((given, index) => batteryOf(checkValue(batterySchema, given, at, ['batteries', index]), notices)),
     ...(charger ? { charger: { watts: charger.watts, taperMinutes: charger['taper-minutes'] } } : {}),
   };
@@ -68,7 +69,12 @@ function batteryOf(entry: Outcome<z.output<typeof batterySchema>>, notices: Noti
   ];
 }
 
-function eachTool(open: OpenFile, { value, at }: YamlValue<z.output<typeof toolsSchema>>, notices: Notice[]): Tool[] {
+function eachTool(
+  open: OpenFile,
+  { value, at }: YamlValue<z.output<typeof toolsSchema>>,
+  memory: HeadingMemory,
+  notices: Notice[],
+): Tool[] {
   const seen = new Set<string>();
   return value.tools.flatMap((given, index): Tool[] => {
     const here = ['tools', index];
@@ -84,7 +90,9 @@ function eachTool(open: OpenFile, { value, at }: YamlValue<z.output<typeof tools
     }
     seen.add(entry.serial);
     const chartBytes = load(open, entry.chart, at([...here, 'chart']));
-    const chart = chartBytes.ok ? readChart(chartBytes.value, entry.chart) : { scales: [], settings: [], notices: chartBytes.notices };
+    const chart = chartBytes.ok
+      ? readChart(chartBytes.value, entry.chart, memory)
+      : { scales: [], settings: [], notices: chartBytes.notices };
     notices.push(...chart.notices);
     return [toolOf(entry, chart)];
   });

@@ -1,8 +1,9 @@
-import { type Notice, notice, type Outcome, type Place } from '@clampwright/core';
+import { type Millimetre, type Notice, notice, type Outcome, type Place } from '@clampwright/core';
 import type { Columns } from './columns.ts';
-import type { ColumnMeaning } from './joint-columns.ts';
-import { DEFAULT_UNIT, type Dimension, isFormula, readQuantity, type ValueOf } from './quantity.ts';
-import { placeOf, type Table } from './table.ts';
+import type { Field } from './field.ts';
+import { decimalsIn, placeOfCell, placeOfRow, type Table } from './place.ts';
+import { DEFAULT_UNIT, type Dimension, isValue, notAValue, readCoordinate, readQuantity, type ValueOf } from './quantity.ts';
+import type { Row } from './row.ts';
 
 /** Reads the cells of one row by meaning and gathers every fault of the row, not the first. */
 export class RowReader<K extends string> {
@@ -12,22 +13,20 @@ export class RowReader<K extends string> {
   constructor(
     private readonly table: Table,
     private readonly columns: Columns<K>,
-    private readonly meanings: Readonly<Record<K, ColumnMeaning>>,
+    private readonly meanings: Readonly<Record<K, Field>>,
     private readonly units: 'metric' | 'US',
-    private readonly row: { readonly row: number; readonly cells: readonly string[] },
+    private readonly row: Row,
   ) {
-    this.place = { file: table.file, row: row.row };
+    this.place = placeOfRow(table, row.row);
   }
 
   /** The cell as text; `undefined` when the column or its content is missing. A formula is a fault. */
   text(key: K): string | undefined {
     const cell = this.cell(key);
     if (cell === undefined) return undefined;
-    if (isFormula(cell)) {
-      this.fault(notice('cell-formula', {}, this.at(key, cell)));
-      return undefined;
-    }
-    return cell;
+    if (isValue(cell)) return cell;
+    this.fault(notAValue(cell, this.at(key, cell)));
+    return undefined;
   }
 
   /** Is anything written there? */
@@ -45,7 +44,17 @@ export class RowReader<K extends string> {
     const cell = this.cell(key);
     if (cell === undefined) return undefined;
     const unit = this.columns.at.get(key)?.unit ?? DEFAULT_UNIT[this.units][dimension];
-    return this.take(readQuantity(cell, dimension, unit, this.at(key, cell), this.table.decimals));
+    return this.take(
+      readQuantity(cell, dimension, unit, this.at(key, cell), decimalsIn(this.table, this.row, this.columns.at.get(key)?.index)),
+    );
+  }
+
+  /** A length that may be zero or negative: a place beside an origin. */
+  coordinate(key: K): Millimetre | undefined {
+    const cell = this.cell(key);
+    if (cell === undefined) return undefined;
+    const unit = this.columns.at.get(key)?.unit ?? DEFAULT_UNIT[this.units].length;
+    return this.take(readCoordinate(cell, unit, this.at(key, cell), decimalsIn(this.table, this.row, this.columns.at.get(key)?.index)));
   }
 
   /** A word out of a fixed list, by any of its spellings; `bare` takes off what may stand around it. */
@@ -69,7 +78,8 @@ export class RowReader<K extends string> {
   }
 
   at(key: K, read: string): Place {
-    return placeOf(this.table, this.row.row, this.columns.at.get(key)?.heading ?? this.meanings[key].says, read);
+    const column = this.columns.at.get(key);
+    return placeOfCell(this.table, this.row.row, column?.heading ?? this.meanings[key].says, read, column?.index);
   }
 
   private cell(key: K): string | undefined {

@@ -1,9 +1,9 @@
 import type { GivenFigures, Subgroup } from '@clampwright/core';
-import type { JointColumn } from './joint-columns.ts';
 import { YES_NO } from './joint-says.ts';
 import { readFriction } from './read-friction.ts';
 import type { RowReader } from './row-reader.ts';
 import { stated } from './stated.ts';
+import type { JointColumn } from './tables/joint-list.ts';
 
 const SYSTEMS = { HV: [], HR: [], HRC: ['tc'], plain: ['sb', 'non-preloaded', 'none', 'stud', 'studs'] } as const;
 const TURNED = { nut: ['mutter'], head: ['kopf', 'bolt', 'schraube', 'bolt head'] } as const;

@@ -1,71 +1,116 @@
-import { type Notice, notice, type Outcome, type Place, refused } from '@clampwright/core';
-import { type CsvRow, csvRows } from './csv-rows.ts';
-import { decode } from './decode.ts';
-import type { Decimals } from './read-number.ts';
+import { type Notice, notice, type Outcome, refused } from '@clampwright/core';
+import { headingFit } from './columns.ts';
+import { csvSources } from './csv-source.ts';
+import type { HeadingMemory } from './heading-memory.ts';
+import { sheetOf } from './open-file.ts';
+import { placeOfRow, type Table } from './place.ts';
+import type { Row } from './row.ts';
+import type { TableSource } from './table-source.ts';
+import { type FieldOf, TABLES, type TableName } from './tables/index.ts';
+import { workbookKind } from './workbook/workbook.ts';
+import { workbookSources } from './workbook-source.ts';
 
-/** Rows beyond this are refused before parsing. */
-const LARGEST_ROWS = 250_000;
-
-/** A table as it stood in the file: headings, and cells with the row number a spreadsheet shows. */
-export interface Table {
-  readonly file: string;
-  /** how decimals are written in a file with this separator */
-  readonly decimals: Decimals;
-  readonly headings: readonly string[];
-  readonly rows: readonly CsvRow[];
-  /** rows that could not be taken, as far as their cells can be told apart */
-  readonly lost: readonly CsvRow[];
-  readonly notices: readonly Notice[];
+/** What is looked for in a file. */
+export interface Wanted<T extends TableName> {
+  readonly table: T;
+  readonly required: readonly FieldOf<T>[];
+  readonly memory: HeadingMemory;
+  /** how much another row is like the head of the table: `gear, step 1, step 2 …`; 0 not at all */
+  readonly alsoHeads?: (cells: readonly string[]) => number;
 }
 
-/** Reads a CSV file: separator by the heading row, ragged and broken rows reported one by one, the good ones kept. */
-export function readTable(bytes: Uint8Array, file: string): Outcome<Table> {
-  const decoded = decode(bytes, file);
-  if (!decoded.ok) return decoded;
-  const text = decoded.value.text.replace(/\r\n?/g, '\n');
-  const notices: Notice[] = [...decoded.value.notices];
-  if (countLines(text) > LARGEST_ROWS) return refused(notice('file-too-large', { file, limit: `${LARGEST_ROWS} rows` }, { file }));
-  const delimiter = delimiterOf(text);
-  const parsed = csvRows(text, delimiter);
-  if (!parsed) return refused(...notices, notice('csv-broken', { problem: 'too many rows have open quotation marks' }, { file }));
-  const [head, ...body] = parsed.rows.filter(({ cells }) => cells.some((cell) => cell !== ''));
-  const lost: CsvRow[] = [];
-  for (const { row, problem, line } of parsed.broken) {
-    notices.push(notice('csv-broken', { problem }, placeOf({ file }, row, '', line)));
-    lost.push({ row, cells: line.split(delimiter) });
+interface Found {
+  readonly source: TableSource;
+  readonly row: Row | undefined;
+  readonly found: number;
+  readonly complete: boolean;
+}
+
+/**
+ * Reads a table out of CSV or XLSX bytes; the file's name may go on with `#` and a sheet. The headings are looked for below title rows, and
+ * on each visible sheet; two sheets that would both do are asked. Ragged and broken rows of a CSV file are reported one by one, the good ones kept.
+ */
+export function readTable<T extends TableName>(bytes: Uint8Array, path: string, wanted: Wanted<T>): Outcome<Table> {
+  const { file, sheet } = sheetOf(path);
+  const opened = sourcesOf(bytes, file, sheet);
+  if (!opened.ok) return opened;
+  const { sources, notices: said } = opened.value;
+  const looked: Found[] = [];
+  for (const source of sources) {
+    const head = source.head();
+    if (!head.ok) return head;
+    looked.push(bestRow(source, head.value, wanted));
   }
-  if (!head) return refused(...notices, notice('file-empty', { file }, { file }));
+  const complete = looked.filter((one) => one.complete && one.source.sheet !== undefined);
+  if (complete.length > 1) {
+    const sheets = complete.map(({ source }) => source.sheet!);
+    return refused(
+      ...said,
+      notice('sheet-unclear', { wanted: TABLES[wanted.table].says, sheets: sheets.join(', '), example: `${file}#${sheets[0]}` }, { file }),
+    );
+  }
+  const best = looked.reduce<Found | undefined>((top, one) => (top && top.found >= one.found ? top : one), undefined);
+  if (!best) return refused(...said, notice('file-empty', { file }, { file }));
+  return tableOf(best, said);
+}
+
+function sourcesOf(
+  bytes: Uint8Array,
+  file: string,
+  sheet: string | undefined,
+): Outcome<{ readonly sources: readonly TableSource[]; readonly notices: readonly Notice[] }> {
+  const kind = workbookKind(bytes);
+  if (kind === undefined) return csvSources(bytes, file);
+  if (kind === 'old') return refused(notice('workbook-old', {}, { file }));
+  const sources = workbookSources(bytes, file, sheet);
+  return sources.ok ? { ok: true, value: { sources: sources.value, notices: [] } } : sources;
+}
+
+const isFull = ({ cells }: Row) => cells.some((cell) => cell !== '');
+
+function bestRow<T extends TableName>(source: TableSource, rows: readonly Row[], { table, required, memory, alsoHeads }: Wanted<T>): Found {
+  const full = rows.filter(isFull);
+  let best: Found = { source, row: full[0], found: 0, complete: false };
+  for (const row of full) {
+    const also = alsoHeads?.(row.cells) ?? 0;
+    const fit = also > 0 ? { found: also, complete: true } : headingFit(table, required, row.cells, memory);
+    if (fit.found > best.found) best = { source, row, ...fit };
+  }
+  return best;
+}
+
+function tableOf({ source, row: head, found }: Found, said: readonly Notice[]): Outcome<Table> {
+  const { file, sheet } = source;
+  const all = source.all();
+  if (!all.ok) return refused(...said, ...all.notices);
+  const below = head ? all.value.notices.filter(({ place }) => found === 0 || (place?.row ?? head.row) >= head.row) : all.value.notices;
+  const notices: Notice[] = [...said, ...below];
+  if (!head) return refused(...notices, notice('file-empty', { file }, { file, ...(sheet === undefined ? {} : { sheet }) }));
+  const lost = all.value.lost.filter(({ row }) => found === 0 || row > head.row);
+  // a line that cannot be taken apart may have been the headings
   if (lost.some(({ row }) => row < head.row)) return refused(...notices);
-  const rows: CsvRow[] = [];
-  for (const one of body) {
-    const { row, cells } = one;
-    const surplus = cells.slice(head.cells.length).some((cell) => cell !== '');
-    if (surplus || cells.length < head.cells.length) {
-      notices.push(notice('row-broken', { cells: cells.length, wanted: head.cells.length }, { file, row }));
-      lost.push(one);
+  const width = head.cells.length;
+  const rows: Row[] = [];
+  const uneven: Row[] = [];
+  for (const one of all.value.rows) {
+    if (one.row <= head.row || !isFull(one)) continue;
+    const surplus = one.cells.slice(width).some((cell) => cell !== '');
+    if (!source.ragged && (surplus || one.cells.length < width)) {
+      notices.push(notice('row-broken', { cells: one.cells.length, wanted: width }, placeOfRow(source, one.row)));
+      uneven.push(one);
     } else rows.push(one);
   }
-  return { ok: true, value: { file, decimals: delimiter === ';' ? 'comma' : 'point', headings: head.cells, rows, lost, notices } };
+  return {
+    ok: true,
+    value: {
+      file,
+      headingRow: head.row,
+      decimals: source.decimals,
+      headings: head.cells,
+      rows,
+      lost: [...lost, ...uneven],
+      notices,
+      ...(sheet === undefined ? {} : { sheet }),
+    },
+  };
 }
-
-function countLines(text: string): number {
-  let lines = 1;
-  for (let at = text.indexOf('\n'); at !== -1; at = text.indexOf('\n', at + 1)) lines += 1;
-  return lines;
-}
-
-/** The separator that occurs most in the heading row, outside quotation marks. */
-function delimiterOf(text: string): string {
-  const line = /^\s*(.*)/.exec(text)?.[1] ?? '';
-  const bare = line.replace(/"[^"]*"/g, '');
-  const count = (character: string) => bare.split(character).length - 1;
-  return [';', '\t', ','].reduce((best, one) => (count(one) > count(best) ? one : best));
-}
-
-/** A cell's place as the reader of the file sees it, with what stood there. */
-export const placeOf = ({ file }: Pick<Table, 'file'>, row: number, column: string, read: string): Place => ({
-  file,
-  row,
-  ...(column === '' ? {} : { column }),
-  read: read.length > 60 ? `${read.slice(0, 60)}…` : read,
-});

@@ -1,5 +1,5 @@
 import type { At } from '../drawing/index.ts';
-import { type Canvas, openCanvas, type TextStyle } from '../pdf/canvas.ts';
+import { type Canvas, openCanvas, type TextStyle, uninked } from '../pdf/canvas.ts';
 import type { Ink } from '../pdf/ink.ts';
 import { type Pdf, POINTS_PER_MM } from '../pdf/open-pdf.ts';
 import { breakLines } from './break-lines.ts';
@@ -37,35 +37,73 @@ export interface Flow {
   /** Turns the page unless so much is left; says whether it turned. */
   readonly need: (mm: number) => boolean;
   readonly turn: () => void;
-  readonly pages: () => number;
   /** Names what follows for the running head, and puts it into the bookmarks; level 1 is outermost. */
   readonly section: (title: string, level: 1 | 2) => void;
   /** Lines of a text in this style and width. */
   readonly lines: (text: string, width: number, style: TextStyle) => string[];
-  /** Ends the paper: draws what stands about the text of every page. */
-  readonly finish: (chrome: (canvas: Canvas, sheet: Sheet, note: PageNote) => void) => Promise<Uint8Array>;
 }
 
-/** Opens a flow on an empty document; the first page is turned at once. */
-export function openFlow(pdf: Pdf, sheet: Sheet, inks: Readonly<Record<Ink, string>>): Flow {
-  const { doc } = pdf;
-  const canvas = openCanvas(doc, inks);
+/** What stands about the text of a page. */
+type Chrome = (canvas: Canvas, sheet: Sheet, note: PageNote) => void;
+
+export interface Composition {
+  readonly sheet: Sheet;
+  readonly inks: Readonly<Record<Ink, string>>;
+  readonly chrome: Chrome;
+  /** Puts everything on paper: called once to count the pages and once to draw them, so it must do the same both times. */
+  readonly compose: (flow: Flow) => void | Promise<void>;
+}
+
+/**
+ * Sets a paper. It is composed twice: “page x of y” and the running heads are known only when all pages are, and keeping a thousand drawn
+ * pages until then would take a gigabyte. The first time nothing is drawn, the second time each page is written when it is full.
+ */
+export async function setPaper(pdf: Pdf, { sheet, inks, chrome, compose }: Composition): Promise<Uint8Array> {
+  const real = openCanvas(pdf.doc, inks);
+  const counting = openFlow(sheet, uninked(real), {});
+  await compose(counting.flow);
+  const sections = counting.sections();
+  let chapter: PDFKit.PDFOutline | undefined;
+  const drawing = openFlow(sheet, real, {
+    turned(page) {
+      pdf.doc.addPage({ size: [sheet.width * POINTS_PER_MM, sheet.height * POINTS_PER_MM], margin: 0 });
+      real.fresh();
+      chrome(real, sheet, { page, of: sections.length, section: sections[page - 1] ?? '' });
+    },
+    bookmarked(title, level, y) {
+      const place = { top: Math.max(0, y - 8) * POINTS_PER_MM } as never;
+      if (level === 1 || !chapter) chapter = pdf.doc.outline.addItem(title, place);
+      else chapter.addItem(title, place);
+    },
+  });
+  await compose(drawing.flow);
+  return pdf.bytes();
+}
+
+interface Hooks {
+  readonly turned?: (page: number) => void;
+  readonly bookmarked?: (title: string, level: 1 | 2, y: number) => void;
+}
+
+/** A name stands in the running head of its own page where it begins this near to the top, mm. */
+const NEAR_TOP = 20;
+
+function openFlow(
+  sheet: Sheet,
+  canvas: Canvas,
+  { turned, bookmarked }: Hooks,
+): { readonly flow: Flow; readonly sections: () => readonly string[] } {
   const sections: string[] = [];
   let y = 0;
-  let pages = 0;
   let section = '';
-  let chapter: PDFKit.PDFOutline | undefined;
-  const outline = doc.outline;
-
   const turn = () => {
-    doc.addPage({ size: [sheet.width * POINTS_PER_MM, sheet.height * POINTS_PER_MM], margin: 0 });
-    sections[pages] = section;
-    pages += 1;
+    sections.push(section);
     y = sheet.top;
+    turned?.(sections.length);
   };
   const room = () => sheet.height - sheet.bottom - y;
   turn();
-  return {
+  const flow: Flow = {
     canvas,
     sheet,
     left: sheet.left,
@@ -81,24 +119,14 @@ export function openFlow(pdf: Pdf, sheet: Sheet, inks: Readonly<Record<Ink, stri
       return true;
     },
     turn,
-    pages: () => pages,
     section(title, level) {
       section = title;
-      // a page is called by what begins on it
-      if (y - sheet.top < 20) sections[pages - 1] = title;
-      const place = { top: Math.max(0, y - 8) * POINTS_PER_MM } as never;
-      if (level === 1 || !chapter) chapter = outline.addItem(title, place);
-      else chapter.addItem(title, place);
+      if (y - sheet.top < NEAR_TOP) sections[sections.length - 1] = title;
+      bookmarked?.(title, level, y);
     },
     lines: (text, width, style) => breakLines(text, width, (one) => canvas.widthOf(one, style)),
-    async finish(chrome) {
-      for (let page = 0; page < pages; page += 1) {
-        doc.switchToPage(page);
-        chrome(canvas, sheet, { page: page + 1, of: pages, section: sections[page] ?? '' });
-      }
-      return pdf.bytes();
-    },
   };
+  return { flow, sections: () => sections };
 }
 
 /** Points of a leading that lets lines of this size breathe, in mm. */

@@ -21,13 +21,21 @@ interface Column<R> {
 
 const PAD = { side: 1.1, above: 0.75, below: 0.85 } as const;
 
+export interface OpenTable<R> {
+  readonly add: (row: R) => void;
+  /** Leaves room after the last row. */
+  readonly end: () => void;
+}
+
 /** Ruled rows under a head that is repeated on every page; a row is never torn apart. */
-export function table<R>(
-  flow: Flow,
-  columns: readonly Column<R>[],
-  rows: Iterable<R>,
-  { size = 8 }: { readonly size?: number } = {},
-): void {
+export function table<R>(flow: Flow, columns: readonly Column<R>[], rows: Iterable<R>, options: { readonly size?: number } = {}): void {
+  const open = openTable(flow, columns, options);
+  for (const row of rows) open.add(row);
+  open.end();
+}
+
+/** A table whose rows come one after the other, as many as there are. */
+export function openTable<R>(flow: Flow, columns: readonly Column<R>[], { size = 8 }: { readonly size?: number } = {}): OpenTable<R> {
   const whole = columns.reduce((sum, { width }) => sum + width, 0);
   let x = flow.left;
   const placed = columns.map((column) => {
@@ -59,7 +67,7 @@ export function table<R>(
     canvas.line({ x: flow.left, y: flow.y() }, { x: flow.left + flow.width, y: flow.y() }, { stroke: 'ink', line: 0.3 });
   };
 
-  const one = (row: R) => {
+  const add = (row: R) => {
     let most = 1;
     const cells = placed.map(({ column, width }) => {
       const cell = column.cell(row);
@@ -87,6 +95,5 @@ export function table<R>(
   };
 
   head();
-  for (const row of rows) one(row);
-  flow.move(3);
+  return { add, end: () => flow.move(3) };
 }

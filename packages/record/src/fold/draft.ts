@@ -17,6 +17,7 @@ export interface ToolDraft {
   name?: string;
   due?: string;
   chart?: Hash;
+  certificate?: string;
   checks: { readonly mention: Mention; readonly passed: boolean; readonly readingNewtonMillimetre?: number }[];
   cutOuts: { readonly mention: Mention; readonly cause: string }[];
   tightened: number;

@@ -36,6 +36,8 @@ export interface Verified {
   readonly attachments: number;
   readonly missing: readonly string[];
   readonly report: boolean;
+  /** of the report's bytes */
+  readonly reportHash?: string;
   readonly seen?: number;
 }
 
@@ -99,7 +101,7 @@ async function verify(source: ByteSource, { seen, key: toldKey, progress }: Veri
   const state: Progress = { frontier: EMPTY_FRONTIER, arrived: '', chains: openChainCheck(), named: new Set(), held: new Set() };
   if (seenCheckpoint?.size === 0) state.seenRoot = rootOf(EMPTY_FRONTIER);
   let stage = SECTION_ORDER.indexOf('checkpoint');
-  let report = false;
+  let report: string | undefined;
   let absent: readonly string[] | undefined;
   let sealedAt: ReadSection | undefined;
 
@@ -119,7 +121,7 @@ async function verify(source: ByteSource, { seen, key: toldKey, progress }: Veri
       state.held.add(section.hash);
     } else if (section.name === 'report') {
       await checkSection(source, section);
-      report = true;
+      report = section.hash;
     } else if (section.name === 'missing') {
       absent = readJson(await bytesOf(source, section, { most: 64 * MOST_SECTION_BYTES }), missing, section).attachments;
       const expected = [...state.named].filter((hash) => !state.held.has(hash)).sort();
@@ -149,7 +151,8 @@ async function verify(source: ByteSource, { seen, key: toldKey, progress }: Veri
     devices: state.chains.devices(),
     attachments: state.held.size,
     missing: absent,
-    report,
+    report: report !== undefined,
+    ...(report === undefined ? {} : { reportHash: report }),
     ...(seenCheckpoint ? { seen: seenCheckpoint.size } : {}),
   };
 }

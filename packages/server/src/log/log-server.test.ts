@@ -1,4 +1,4 @@
-import { bytesSource, hashOf, idOf, readNoteKey, sign, utf8, verifyHandover } from '@clampwright/record';
+import { bytesSource, hashOf, idOf, readNoteKey, readReport, sign, utf8, verifyHandover } from '@clampwright/record';
 import { httpTransport, isPin, keepPin, memoryShelf, openDevice, syncBook } from '@clampwright/sync';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openEnrolment } from './devices.ts';
@@ -130,7 +130,8 @@ describe('the books', () => {
     const file = new Uint8Array(await (await yard.ask(`/api/v1/books/${JOB}/handover`, { as: inspector })).arrayBuffer());
     const note = (await (await yard.ask(`/api/v1/books/${JOB}/checkpoint`, { as: inspector })).json()) as { checkpoint: string };
     const result = await verifyHandover(bytesSource(file), { seen: note.checkpoint });
-    expect(result).toMatchObject({ ok: true, value: { size: 2, seen: 2, attachments: 1 } });
+    expect(result).toMatchObject({ ok: true, value: { size: 2, seen: 2, attachments: 1, report: true } });
+    expect(Buffer.from((await readReport(bytesSource(file)))!.subarray(0, 8)).toString()).toBe('%PDF-1.7');
     const proof = await (await yard.ask(`/api/v1/books/${JOB}/proofs/consistency?first=1&second=2`, { as: inspector })).json();
     expect((proof as { proof: string[] }).proof).toHaveLength(1);
     expect(readNoteKey('x').ok).toBe(false);

@@ -1,18 +1,47 @@
-import { writeHandover } from '@clampwright/record';
+import { ENGINE } from '@clampwright/core';
+import type { PaperOptions } from '@clampwright/papers/out';
+import { type HandoverSource, writeHandover } from '@clampwright/record';
 import { type BookCheck, checkBook, handoverSource, type Store } from '@clampwright/store';
 import { type DeviceRecord, deviceRecord } from './devices.ts';
-import { findLogKey } from './log-key.ts';
+import { findLogKey, type LogKey } from './log-key.ts';
 
-/** The handover file of a job as it stands; undefined where no server has ever opened the store. */
+/** Above this a report is asked for on its own: it holds every entry in memory. */
+export const MOST_REPORTED = 100_000;
+
+export interface HandoverOptions {
+  readonly made: Date;
+  /** a report of the reader's own, or none; without, the report is made from the very entries of the file */
+  readonly report?: Uint8Array | 'none';
+  readonly paper?: Partial<Pick<PaperOptions, 'organisation' | 'progress'>>;
+}
+
+/** The handover file of a job as it stands, with its report; undefined where no server has ever opened the store. */
 export async function makeHandover(
   store: Store,
   job: string,
-  made: Date,
-  report?: Uint8Array,
+  { made, report, paper }: HandoverOptions,
 ): Promise<AsyncGenerator<Uint8Array> | undefined> {
   const log = await findLogKey(store);
   if (!log) return undefined;
-  return writeHandover(await handoverSource(store, job, { made, keyOf: keyOf(store), ...(report ? { report } : {}) }), log);
+  const source = await handoverSource(store, job, { made, keyOf: keyOf(store) });
+  const wanted = report ?? (source.tail.size > MOST_REPORTED ? 'none' : await reportOf(source, log, { made, ...paper }));
+  return writeHandover(wanted === 'none' ? source : { ...source, report: wanted }, log);
+}
+
+/** The report of a job as it stands; undefined where no server has ever opened the store. */
+export async function makeReport(store: Store, job: string, { made, paper }: HandoverOptions): Promise<Uint8Array | undefined> {
+  const log = await findLogKey(store);
+  if (!log) return undefined;
+  return reportOf(await handoverSource(store, job, { made, keyOf: keyOf(store) }), log, { made, ...paper });
+}
+
+/** The typesetter is loaded when it is called for: a server that only takes entries starts without it. */
+async function reportOf(source: HandoverSource, log: LogKey, options: Omit<PaperOptions, 'letters'>): Promise<Uint8Array> {
+  const [{ reportPdf, reportSourceOf }, { installedLetters }] = await Promise.all([
+    import('@clampwright/papers/out'),
+    import('@clampwright/papers/letters'),
+  ]);
+  return reportPdf(await reportSourceOf(source, log, ENGINE), { ...options, letters: installedLetters() });
 }
 
 /** Reads a whole book again, with the keys that this store knows. */

@@ -9,6 +9,7 @@ import { inputTexts } from './input.ts';
 import { inspectionTexts } from './inspection.ts';
 import { interactionTexts } from './interaction.ts';
 import { jointTexts } from './joint.ts';
+import { modelTexts } from './model.ts';
 import { recordTexts } from './record.ts';
 import { rotationalCapacityTexts } from './rotational-capacity.ts';
 import { ruleTexts } from './rule.ts';
@@ -25,6 +26,7 @@ export const EN_NOTICES = {
   ...inputTexts,
   ...interactionTexts,
   ...jointTexts,
+  ...modelTexts,
   ...recordTexts,
   ...ruleTexts,
   ...simulationTexts,

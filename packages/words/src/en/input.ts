@@ -4,7 +4,7 @@ export const inputTexts = {
   'file-missing': { says: 'The file {file} is not there.', remedy: 'Put it into the job folder, or correct its name.' },
   'file-empty': { says: 'The file {file} is empty.', remedy: 'Enter at least the headings and one row.' },
   'file-too-large': { says: 'The file {file} is larger than {limit}.', remedy: 'Split the job into several folders.' },
-  'file-not-text': { says: 'The file {file} is not a text file.', remedy: 'Save it from the spreadsheet as CSV (UTF-8).' },
+  'file-not-text': { says: 'The file {file} is not a text file.', remedy: 'Save it from the spreadsheet as XLSX or CSV (UTF-8).' },
   'encoding-assumed': {
     says: 'The file {file} is not UTF-8; it was read as {encoding}.',
     remedy: 'Check names with accents and umlauts, or save the file as UTF-8.',
@@ -19,13 +19,51 @@ export const inputTexts = {
   },
   'heading-row-missing': {
     says: 'No row of headings was recognised.',
-    remedy: 'The first row must name the columns, among them: {wanted}.',
+    remedy: 'One of the first rows must name the columns, among them: {wanted}.',
   },
   'column-missing': {
     says: 'The column “{wanted}” is missing.',
-    remedy: 'Add it, with one of the headings that “clampwright init” shows.',
+    remedy: 'Add it, with one of the headings of docs/columns.md.',
   },
-  'column-twice': { says: 'The heading “{heading}” means {meaning}, which another column means too.', remedy: 'Keep one of the two.' },
+  'column-twice': {
+    says: 'The heading “{heading}” means {meaning}, and so does “{other}”.',
+    remedy: 'Keep one of the two, or say which one it is: --map "{heading}={meaning}".',
+  },
+  'column-unclear': {
+    says: 'The heading “{heading}” may mean: {candidates}.',
+    remedy: 'Say once what it means: --map "{heading}={example}", or --map "{heading}=ignore". It is remembered in mapping.yaml.',
+  },
+  'column-asked': {
+    says: 'No heading means {wanted}; not understood were {candidates}.',
+    remedy: 'If it is one of these, say so once: --map "{example}={wanted}". Else add the column.',
+  },
+  'heading-map-unused': {
+    says: '--map "{heading}={means}" fits no table of this job.',
+    remedy: 'Write the heading as it stands in the file, and a meaning of docs/columns.md.',
+  },
+  'workbook-broken': { says: 'The workbook cannot be read: {problem}.', remedy: 'Open it in the spreadsheet program and save it as XLSX.' },
+  'workbook-unsafe': {
+    says: 'The workbook is refused: {problem}.',
+    remedy: 'A list of joints needs nothing like this. Ask where the file comes from; copy the values into a new workbook.',
+  },
+  'workbook-old': {
+    says: 'The workbook is locked with a password, or of the old kind (XLS).',
+    remedy: 'Save it as XLSX without a password, or as CSV.',
+  },
+  'sheet-missing': { says: 'The workbook has no sheet “{sheet}”; it has {sheets}.', remedy: 'Correct the name behind the #.' },
+  'sheet-unclear': {
+    says: 'Several sheets may be the {wanted}: {sheets}.',
+    remedy: 'Name the one that counts, behind a #: {example}',
+  },
+  'rows-hidden': {
+    says: '{rows, plural, one {One hidden row was} other {# hidden rows were}} read as well.',
+    remedy: 'Delete what no longer counts: hiding does not take a row out of the list.',
+  },
+  'cell-error': { says: 'The cell shows an error, not a value.', remedy: 'Mend the formula in the spreadsheet, or enter the value.' },
+  'bolt-list-uneven': {
+    says: 'The rows of joint {tag} do not give every bolt its own number and place; look at {bolts}.',
+    remedy: 'Number the bolts from 1 without gaps, one row each, all with x and y or none.',
+  },
   'column-ignored': { says: 'The column “{heading}” was not understood and is not used.', remedy: 'Rename it if it matters.' },
   'unit-unknown': {
     says: 'The unit “{unit}” is not one of {wanted}.',
@@ -33,11 +71,14 @@ export const inputTexts = {
   },
   'unit-missing': { says: 'The number has no unit.', remedy: 'Write one of {wanted} in the heading in brackets, or behind the number.' },
   'cell-empty': { says: 'This cell is empty.', remedy: 'Enter {wanted}.' },
-  'cell-formula': { says: 'The cell holds a formula, not a value.', remedy: 'Paste the value in its place; formulas are never run.' },
+  'cell-formula': {
+    says: 'The cell holds a formula, not a value.',
+    remedy: 'Paste the value in its place, or work the sheet out and save it; formulas are never run here.',
+  },
   'number-wanted': { says: 'This is not a number.', remedy: 'Enter {wanted}.' },
   'number-ambiguous': {
     says: '“{read}” may be read as a decimal or with a thousands separator.',
-    remedy: 'Write it without a thousands separator.',
+    remedy: 'Write it without a thousands separator; in a workbook enter it as a number, not as text.',
   },
   'number-absurd': { says: 'The number is not plausible.', remedy: 'Enter {wanted} above zero and up to {largest}; check the unit.' },
   'word-unknown': { says: 'This word is not known here.', remedy: 'Enter one of: {wanted}.' },

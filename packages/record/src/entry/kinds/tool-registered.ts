@@ -19,8 +19,8 @@ export const toolRegistered = defineKind<ToolRegistered>({
   judgedBy: true,
   about: ({ tool }) => ({ tool: [tool] }),
   fold: {
-    tool: (tool, { body: { name, chart, due } }) => {
-      Object.assign(tool, { name, chart, due, withdrawn: false });
+    tool: (tool, { body: { name, chart, due, certificate } }) => {
+      Object.assign(tool, { name, chart, due, certificate, withdrawn: false });
     },
   },
 });

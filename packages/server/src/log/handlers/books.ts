@@ -94,7 +94,7 @@ export const bookHandlers = {
     const { size, note } = await checkpoints(job);
     if (size === 0) return refused(notice('not-found', {}));
     const made = now();
-    const bytes = await makeHandover(store, job, made);
+    const bytes = await makeHandover(store, job, { made });
     if (!bytes) return refused(notice('not-found', {}));
     await store.putCheckpoint(job, size, note);
     header('Content-Disposition', `attachment; filename="${job}.handover"`);

@@ -1,0 +1,29 @@
+/**
+ * Numbers by which the parser knows the entities that are looked at: CRC-32 of the entity's name in capitals, the same in every schema.
+ * Written out, so that a browser loads the parser only when a model is opened; held against the parser by a test.
+ */
+export const IFCPROJECT = 103090709;
+export const IFCSIUNIT = 448429030;
+export const IFCCONVERSIONBASEDUNIT = 2889183280;
+export const IFCLOCALPLACEMENT = 2624227202;
+export const IFCAXIS2PLACEMENT2D = 3125803723;
+export const IFCAXIS2PLACEMENT3D = 2740243338;
+export const IFCMECHANICALFASTENER = 377706215;
+export const IFCMECHANICALFASTENERTYPE = 2108223431;
+export const IFCRELDEFINESBYTYPE = 781010003;
+export const IFCRELDEFINESBYPROPERTIES = 4186316022;
+export const IFCRELCONNECTSWITHREALIZINGELEMENTS = 3678494232;
+export const IFCRELNESTS = 3268803585;
+export const IFCRELAGGREGATES = 160246688;
+export const IFCRELASSOCIATESMATERIAL = 2655215786;
+export const IFCPROPERTYSET = 1451395588;
+export const IFCPROPERTYSINGLEVALUE = 3650150729;
+export const IFCELEMENTQUANTITY = 1883228015;
+export const IFCEXTRUDEDAREASOLID = 477187591;
+export const IFCRECTANGLEPROFILEDEF = 3615266464;
+export const IFCMAPPEDITEM = 2347385850;
+export const IFCMATERIAL = 1838606355;
+export const IFCSHAPEREPRESENTATION = 4240577450;
+export const IFCELEMENTASSEMBLY = 4123344466;
+export const IFCQUANTITYCOUNT = 2093928680;
+export const IFCCARTESIANTRANSFORMATIONOPERATOR3D = 3331915920;

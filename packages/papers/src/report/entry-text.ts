@@ -1,0 +1,113 @@
+import type { Param } from '@clampwright/core';
+import { type BodyOf, type Envelope, KINDS, type KindName } from '@clampwright/record';
+import { label } from '@clampwright/words';
+import { positionsText } from '../page/spoken.ts';
+import { type Names, short } from './names.ts';
+
+type Params = Readonly<Record<string, Param>>;
+interface Said {
+  readonly params: Params;
+  /** what else the entry carries, where it does */
+  readonly more?: readonly (string | undefined)[];
+}
+
+const yes = (passed: boolean) => (passed ? 'yes' : 'no');
+const angle = (milli: number | undefined) => (milli === undefined ? undefined : `${(milli / 1000).toFixed(0)}°`);
+const torque = (value: number | undefined) => (value === undefined ? undefined : `${(value / 1000).toFixed(0)} N·m`);
+
+/** What each kind puts into its sentence: complete, so that a new kind does not compile until it is told here, too. */
+const SAID: { readonly [K in KindName]: (body: BodyOf<K>, names: Names) => Said } = {
+  'assembly-checked': (b, n) => ({
+    params: { joint: n.joint(b.joint), passed: yes(b.washersRight && b.nutMarkingOutward && b.protrusionRight && b.packingRight) },
+    more: [b.text],
+  }),
+  'batch-tightened': (b, n) => ({
+    params: { joint: n.joint(b.joint), bolts: positionsText(b.bolts), step: b.step, end: b.end },
+    more: [b.tool, b.setting],
+  }),
+  'battery-changed': (b) => ({ params: { battery: b.battery, tool: b.tool } }),
+  'battery-registered': (b) => ({ params: { battery: b.battery, name: b.name } }),
+  'bolt-replaced': (b, n) => ({ params: { joint: n.joint(b.joint), bolts: positionsText(b.bolts), reason: b.reason } }),
+  'bolt-tightened': (b, n) => ({
+    params: { joint: n.joint(b.joint), bolt: b.bolt, step: b.step, end: b.end },
+    more: [b.tool, b.setting, angle(b.angleMilliDegree)],
+  }),
+  'bolt-trouble': (b, n) => ({ params: { joint: n.joint(b.joint), bolt: b.bolt, what: b.what }, more: [b.text] }),
+  'card-issued': (b) => ({ params: { joint: b.slice.tag, number: b.number } }),
+  'concession-granted': (b, n) => ({
+    params: { number: b.number, text: b.text, authority: b.authority },
+    more: [b.joints.map(n.joint).join(', ')],
+  }),
+  correction: (b) => ({ params: { entry: b.corrects.slice(0, 12), reason: b.reason } }),
+  'datum-confirmed': (b, n) => ({
+    params: { joint: n.joint(b.joint), boltOne: b.boltOne, direction: b.direction, from: b.viewedFrom },
+  }),
+  'device-enrolled': (b) => ({ params: { device: short(b.device), name: b.name } }),
+  'device-revoked': (b, n) => ({ params: { device: n.device(b.device), reason: b.reason } }),
+  'gap-read': (b, n) => ({
+    params: {
+      joint: n.joint(b.joint),
+      positions: b.gaps.map(({ position, gapMicrometre }) => `${position}: ${gapMicrometre / 1000} mm`).join(', '),
+    },
+    more: [b.after],
+  }),
+  'gauge-read': (b) => ({ params: { battery: b.battery, bars: b.bars, of: b.of } }),
+  imported: (b) => ({ params: { name: b.name }, more: [b.file.slice(0, 12), b.text] }),
+  inspected: (b, n) => ({
+    params: { joint: n.joint(b.joint), bolt: b.bolt, rule: b.rule, passed: yes(b.passed) },
+    more: [b.tool, torque(b.torqueNewtonMillimetre), angle(b.angleMilliDegree)],
+  }),
+  'joint-signed': (b, n) => ({ params: { joint: n.joint(b.joint), as: b.as } }),
+  loosened: (b, n) => ({ params: { joint: n.joint(b.joint), bolts: positionsText(b.bolts) }, more: [b.reason] }),
+  'lot-registered': (b) => ({ params: { name: b.name, designation: b.designation }, more: [b.certificate, b.lubricant] }),
+  'nonconformance-raised': (b, n) => ({
+    params: { number: b.number, text: b.text },
+    more: [b.joint && n.joint(b.joint), b.bolts && positionsText(b.bolts)],
+  }),
+  'nonconformance-reinspected': (b) => ({ params: { id: short(b.nonconformance), passed: yes(b.passed) }, more: [b.text] }),
+  'nonconformance-settled': (b) => ({
+    params: { id: short(b.nonconformance), disposition: b.disposition, reason: b.reason, authority: b.authority },
+  }),
+  'note-written': (b, n) => ({ params: { text: b.text }, more: [b.joint && n.joint(b.joint)] }),
+  'person-enrolled': (b, n) => ({
+    params: { person: n.person(b.person), roles: b.roles.join(', ') },
+    more: [b.qualification, b.qualifiedUntil],
+  }),
+  'person-revoked': (b, n) => ({ params: { person: n.person(b.person), reason: b.reason } }),
+  'photo-taken': (b, n) => ({
+    params: { photo: b.photo.slice(0, 12) },
+    more: [b.joint && n.joint(b.joint), b.bolt === undefined ? undefined : label('sequence.bolt', { bolt: b.bolt })],
+  }),
+  'plan-issued': (b) => ({ params: { number: b.number, engine: b.engine } }),
+  'plan-withdrawn': (b) => ({ params: { number: b.number, reason: b.reason } }),
+  'point-released': (b, n) => ({ params: { joint: n.joint(b.joint), point: b.point, name: b.name } }),
+  'retightening-done': (b, n) => ({ params: { joint: n.joint(b.joint), moved: b.moved }, more: [b.text] }),
+  'retightening-due': (b, n) => ({ params: { joint: n.joint(b.joint), due: b.due, rule: b.rule } }),
+  'shift-handed-over': (b, n) => ({ params: { person: n.person(b.to) }, more: [b.text] }),
+  'snug-checked': (b, n) => ({ params: { joint: n.joint(b.joint), passed: yes(b.passed) }, more: [b.text] }),
+  'suitability-tested': (b, n) => ({ params: { lot: n.lot(b.lot), rule: b.rule, passed: yes(b.passed) } }),
+  'tool-checked': (b) => ({
+    params: { tool: b.tool, setting: b.setting, passed: yes(b.passed) },
+    more: [torque(b.readingNewtonMillimetre), b.against],
+  }),
+  'tool-cut-out': (b, n) => ({ params: { tool: b.tool, cause: b.cause }, more: [b.joint && n.joint(b.joint)] }),
+  'tool-registered': (b) => ({ params: { tool: b.tool, name: b.name, certificate: b.certificate, due: b.due } }),
+  'tool-swapped': (b, n) => ({
+    params: { joint: n.joint(b.joint), from: b.from, to: b.to },
+    more: b.settings.map(({ step, setting }) => `${step} ${setting}`),
+  }),
+  'tool-withdrawn': (b) => ({ params: { tool: b.tool, reason: b.reason } }),
+  'valve-turned': (b, n) => ({
+    params: { joint: n.joint(b.joint), direction: b.direction, turns: b.turnsThousandth / 1000 },
+    more: [b.tool, b.setting],
+  }),
+};
+
+/** What an entry tells, in one line; one of a kind this version does not know is said to be that. */
+export function entryText({ kind, version, body, paper }: Envelope, names: Names): string {
+  const known = Object.hasOwn(KINDS, kind) ? KINDS[kind as KindName] : undefined;
+  if (!known || known.version !== version || !known.body.safeParse(body).success) return label('entry.unknown', { kind, version });
+  const { params, more = [] } = (SAID[kind as KindName] as (body: unknown, names: Names) => Said)(body, names);
+  const rest = [...more, paper && label('report.how.paper', { card: paper.card })].filter(Boolean);
+  return [label(`entry.${kind as KindName}`, params), ...rest].join(' · ');
+}
