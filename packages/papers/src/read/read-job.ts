@@ -41,7 +41,7 @@ export function readJob(open: OpenFile, { means = [] }: ReadOptions = {}): ReadJ
     : { joints: [], notices: list.notices };
   notices.push(...joints.notices);
   const withMembers = addMembers(open, value.members, joints.joints, notices);
-  const { tools, batteries, charger } = readTools(open, value.tools, memory, notices);
+  const { tools, batteries, charger } = readTools(open, value.tools, value['work-date'], memory, notices);
   const job: Job = {
     title: value.title,
     site: value.site,

@@ -106,6 +106,18 @@ export const inputTexts = {
   'yaml-unknown-key': { says: 'The word “{key}” is not known here.', remedy: 'Compare with the example that “clampwright init” writes.' },
   'yaml-wrong-value': { says: 'This value cannot be used.', remedy: 'Wanted: {wanted}.' },
   'date-unreadable': { says: 'This is not a date of the calendar.', remedy: 'Write year-month-day: 2026-11-25.' },
+  'certificates-unclear': {
+    says: 'Tool {serial} has two certificates of {day}: {first} and {second}. Neither was chosen.',
+    remedy: 'Keep the one that holds, or correct the date of the other.',
+  },
+  'certificate-missing': {
+    says: 'Tool {serial} has no certificate with a chart.',
+    remedy: 'Give certificate and chart here, or list them in the file of certificates.',
+  },
+  'certificate-of-no-tool': {
+    says: 'The list has a certificate of {serial}, which is no tool of this job.',
+    remedy: 'Nothing, if the tool is not used here; else compare the serial numbers.',
+  },
   'serial-twice': { says: 'The serial number {serial} is listed twice.', remedy: 'A tool appears once; swap its chart, not the tool.' },
   'lot-twice': { says: 'The lot {lot} is listed twice.', remedy: 'Give each lot its own name.' },
   'members-joint-unknown': {
