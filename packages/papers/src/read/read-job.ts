@@ -34,7 +34,7 @@ export function readJob(open: OpenFile, { means = [] }: ReadOptions = {}): ReadJ
   const { value } = head.value;
   const notices: Notice[] = [...head.value.notices];
   const memory = headingMemory(open, means);
-  const lots = readLots(open, head.value, notices);
+  const lots = readLots(open, head.value, memory, notices);
   const list = load(open, value.joints);
   const joints = list.ok
     ? readJoints(list.value, value.joints, value.units, memory, value['rule-set'])

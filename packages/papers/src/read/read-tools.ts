@@ -1,6 +1,7 @@
 import {
   type Battery,
   batteryNotices,
+  type Certificate,
   type CivilDate,
   type Job,
   Nm,
@@ -132,7 +133,7 @@ function versionsOf(entry: ToolEntry, listed: readonly CertificateVersion[]): Ce
 
 function toolOf(
   entry: ToolEntry,
-  { chart: file, photo: _, ...certificate }: CertificateVersion,
+  { chart: file, ...version }: CertificateVersion,
   versions: readonly CertificateVersion[],
   { scales, settings }: Pick<SettingChart, 'scales' | 'settings'>,
 ): Tool {
@@ -142,11 +143,15 @@ function toolOf(
     kind: entry.kind,
     place: { file },
     sockets: entry.sockets.map((socket) => ({ acrossFlats: socket['across-flats'], outerDiameter: socket['outer-diameter'] })),
-    chart: { scales, settings, repeatability: entry.repeatability, interpolation: entry.interpolation, certificate },
+    chart: { scales, settings, repeatability: entry.repeatability, interpolation: entry.interpolation, certificate: withoutPhoto(version) },
     ...(versions.length > 1
       ? { certificates: versions.map(({ number, calibrated, due, chart }) => ({ number, calibrated, due, chart })) }
       : {}),
     ...stated<Pick<Tool, 'arm' | 'armRating'>>({ arm: entry.arm, armRating: entry['arm-rating'] }),
     ...(entry.peak ? { peak: { amperesPerTorque: entry.peak['amperes-per-100-N·m'] / Nm(100), cutOff: entry.peak['cut-off-volts'] } } : {}),
   };
+}
+
+function withoutPhoto({ number, serial, calibrated, due, uncertainty, jointRate }: Certificate): Certificate {
+  return { number, serial, calibrated, due, uncertainty, ...(jointRate === undefined ? {} : { jointRate }) };
 }
