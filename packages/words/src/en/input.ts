@@ -118,6 +118,13 @@ export const inputTexts = {
     says: 'The list has a certificate of {serial}, which is no tool of this job.',
     remedy: 'Nothing, if the tool is not used here; else compare the serial numbers.',
   },
+  'record-joint-unknown': { says: 'No card was issued for a joint “{tag}” in this job.', remedy: 'Joints with cards: {joints}.' },
+  'record-step-unknown': { says: 'The joint has no step “{step}”.', remedy: 'Its steps: {steps}.' },
+  'record-bolt-unknown': { says: 'The joint has no bolt {bolt}.', remedy: 'Its bolts are 1 to {bolts}.' },
+  'records-known': {
+    says: 'The file {name} was entered into this book before, byte for byte.',
+    remedy: 'Enter only what is new, as a file of its own.',
+  },
   'serial-twice': { says: 'The serial number {serial} is listed twice.', remedy: 'A tool appears once; swap its chart, not the tool.' },
   'lot-twice': { says: 'The lot {lot} is listed twice.', remedy: 'Give each lot its own name.' },
   'members-joint-unknown': {
