@@ -1,4 +1,5 @@
 /** A plan over HTTP, read only; and the books of a yard. */
+export { appPages } from './app-pages.ts';
 export { createApp } from './create-app.ts';
 export { atDesk, entriesOf } from './log/desk.ts';
 export { auditBook, MOST_REPORTED, makeHandover, makeReport } from './log/make-handover.ts';
