@@ -5,6 +5,6 @@ export type { JudgedTest } from './judged-test.ts';
 export type { OpenFile } from './open-file.ts';
 export { type ReadInspection, readInspection } from './read-inspection.ts';
 export { type ReadJob, type ReadOptions, readJob } from './read-job.ts';
-export { type KnownJoint, type ReadRecords, type RecordOptions, readRecords, type TighteningRecord } from './read-records.ts';
+export { type KnownJoint, type RecordOptions, readRecords, type TighteningRecord } from './read-records.ts';
 export { readTests } from './read-tests.ts';
 export { readValves } from './read-valves.ts';

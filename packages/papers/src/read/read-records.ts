@@ -18,7 +18,7 @@ const ENDS = {
   'feeler refused': [],
   'no nut moves': ['keine mutter dreht'],
 } as const;
-export type RecordedEnd = keyof typeof ENDS;
+type RecordedEnd = keyof typeof ENDS;
 
 /** What is told of bolts in one row of a filled card or of a tool's records. */
 export interface TighteningRecord {
