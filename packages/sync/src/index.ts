@@ -13,6 +13,7 @@ export { httpTransport } from './http-transport.ts';
 export { linesOf } from './lines.ts';
 export { type Page, type Row, writePage } from './page.ts';
 export { isPin, keepPin, type PinCheck } from './pin.ts';
+export { resumedShelf } from './resume.ts';
 export { memoryShelf, type Shelf } from './shelf.ts';
 export { type Synced, startOver, syncBook } from './sync-book.ts';
 export type { Answer, Transport } from './transport.ts';
