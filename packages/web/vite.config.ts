@@ -7,6 +7,8 @@ import { practiceJob } from './build/practice-job.ts';
 export default defineConfig({
   root: import.meta.dirname,
   build: { outDir: 'dist', emptyOutDir: true, assetsInlineLimit: 0, target: 'es2022', modulePreload: { polyfill: false } },
+  // the same reader, with the browser's own bytes in place of Node's
+  resolve: { alias: { 'csv-parse/sync': 'csv-parse/browser/esm/sync', 'csv-stringify/sync': 'csv-stringify/browser/esm/sync' } },
   plugins: [
     react(),
     practiceJob(),
