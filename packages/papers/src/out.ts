@@ -1,4 +1,5 @@
 /** Papers that go out: PDF. Apart from the pages, so that nobody who only plans loads a typesetter. */
+export { type CardPaper, cardsPdf } from './card-pdf/index.ts';
 export { readOrganisation } from './organisation/read-organisation.ts';
 export type { Letters } from './pdf/letters.ts';
 export type { PaperOptions } from './pdf/paper-options.ts';
