@@ -16,7 +16,9 @@ export interface CardSize {
   readonly box: number;
   readonly name: number;
   readonly code: number;
+  /** a drawing smaller than these cannot be read, mm; with its key where that stands under it */
   readonly leastDrawing: number;
+  readonly leastRing: number;
   readonly mostDrawing: number;
   readonly perLine: readonly PerLine[];
 }
@@ -26,17 +28,18 @@ export const CARD_SIZES = {
   A5: {
     width: 148,
     height: 210,
-    margin: 8,
+    margin: 7,
     tag: 25,
     title: 11,
     text: 8.8,
     small: 7.8,
-    big: 23,
+    big: 22,
     number: 13,
     box: 4.6,
     name: 29,
     code: 21,
-    leastDrawing: 50,
+    leastDrawing: 42,
+    leastRing: 58,
     mostDrawing: 92,
     perLine: [5, 10],
   },
@@ -54,8 +57,9 @@ export const CARD_SIZES = {
     box: 3.9,
     name: 22,
     code: 18,
-    leastDrawing: 44,
-    mostDrawing: 78,
+    leastDrawing: 68,
+    leastRing: 90,
+    mostDrawing: 110,
     perLine: [5],
   },
 } as const satisfies Readonly<Record<string, CardSize>>;

@@ -69,7 +69,7 @@ function sheetOf(measure: Pen, plan: Plan, joint: JointPlan): CardSheet {
       return block.kind === 'ticks' ? whole - empty : block.kind === 'drawing' ? block.height + size.text : whole;
     },
     opening: (kind) => GAP + (kind === 'ticks' ? empty : 0),
-    leastDrawing: () => size.leastDrawing,
+    leastDrawing: ({ layout }) => (layout.kind === 'group' ? size.leastDrawing : size.leastRing),
     mostDrawing: size.mostDrawing,
     perLine: size.perLine,
   };

@@ -8,6 +8,7 @@ import { recordFields } from '../page/card/record-fields.tsx';
 import { boxedSteps, type Cell } from '../page/card/tick-layout.ts';
 import { positionsText, spoken } from '../page/spoken.ts';
 import { drawScene } from '../pdf/draw-scene.ts';
+import { baseOf } from '../typeset/flow.ts';
 import type { DrawBlock } from './draw-block.ts';
 import { moved, type Pen, say, tickBox } from './pen.ts';
 
@@ -21,7 +22,11 @@ export const WORK_BLOCKS: { readonly [K in Work]: DrawBlock<Extract<CardBlock, {
     return rows.reduce((y, row) => y + stepRow(moved(pen, y), row, units, several), 0);
   },
   drawing: (pen, { height, overleaf }, joint) => {
-    const scene = jointDrawing(joint, pen.width, height, pen.width > 110 ? 'right' : 'under');
+    const key = pen.width > 110 ? 'right' : 'under';
+    const whole = jointDrawing(joint, pen.width, height, key);
+    // with its key under it, the drawing takes what the key leaves
+    const scene =
+      key === 'under' && whole.height > height ? jointDrawing(joint, pen.width, Math.max(30, 2 * height - whole.height), key) : whole;
     const scale = Math.min(1, height / scene.height);
     drawScene(pen.canvas, scene, { x: pen.x + (pen.width * (1 - scale)) / 2, y: pen.y }, scale);
     const order = `${label('card.sequence', { pattern: patternText(joint.sequence.pattern) })}. ${overleaf ? label('card.list-back') : ''}`;
@@ -35,7 +40,11 @@ export const WORK_BLOCKS: { readonly [K in Work]: DrawBlock<Extract<CardBlock, {
       face: 'bold',
     });
     if (joint.sequence.list.some(({ length }) => length > 1)) y += say(moved(pen, y), label('card.together'), { size: pen.size.small });
-    return lines.reduce((down, line) => down + tickLine(moved(pen, down), line, steps.length, perLine), y + 0.8);
+    return lines.reduce(
+      (down, line) =>
+        down + tickLine(moved(pen, down), line, { boxes: steps.length, perLine, longest: '0'.repeat(String(joint.boltCount).length) }),
+      y + 0.8,
+    );
   },
   record: (pen, _, joint) => {
     const gutter = 4;
@@ -72,9 +81,7 @@ function stepRow(pen: Pen, { number, name, order, settings }: CardRow, units: Un
   for (const [at, { positions, step }] of settings.entries()) {
     if (settings.length > 1)
       y += say(moved(right, y), label('joint.bolts', { positions: positionsText(positions) }), { size: size.text, face: 'bold' });
-    y += bigSetting(moved(right, y), step, units);
-    const beside = besideText(step, units, severalTools);
-    if (beside !== '') y += say(moved(right, y), beside, { size: size.text });
+    y += bigSetting(moved(right, y), step, units, besideText(step, units, severalTools));
     const next = settings[at + 1]?.step;
     const ends = endText(step.end, units);
     if (next === undefined || endText(next.end, units) !== ends) y += say(moved(right, y), `■ ${ends}`, { size: size.text, face: 'bold' });
@@ -85,15 +92,21 @@ function stepRow(pen: Pen, { number, name, order, settings }: CardRow, units: Un
   return height;
 }
 
-/** The setting as large as it can be, the angle where the step ends at a mark; smaller where it would not fit on a line. */
-function bigSetting(pen: Pen, step: StepPlan, units: UnitSystem): number {
+/** The setting as large as it can be, the angle where the step ends at a mark; torque and tool beside it, or under it where it is long. */
+function bigSetting(pen: Pen, step: StepPlan, units: UnitSystem, beside: string): number {
   const { size, canvas } = pen;
   const text = step.setting ? settingLine(step) : step.end.kind === 'mark at angle' ? spoken(units).angle(step.end.angle) : undefined;
   if (text === undefined) return say(pen, settingLine(step), { size: size.title, face: 'bold' });
   const natural = canvas.widthOf(text, { size: size.big, face: 'bold' });
-  const fitted = Math.max(size.title, Math.min(size.big, (size.big * pen.width) / natural));
+  const fitted = Math.max(size.title, Math.min(size.big, (0.985 * size.big * pen.width) / natural));
   const taken = say(pen, text, { size: fitted, face: 'bold' });
-  return step.setting ? taken : taken + say(moved(pen, taken), settingLine(step), { size: size.text, face: 'bold' });
+  const also = step.setting ? beside : settingLine(step);
+  if (also === '') return taken;
+  const style = { size: size.text, ...(step.setting ? {} : { face: 'bold' as const }) };
+  const left = natural + 2.5;
+  if (left + canvas.widthOf(also, style) > pen.width) return taken + say(moved(pen, taken), also, style);
+  canvas.text({ x: pen.x + left, y: pen.y + baseOf(size.big) * 0.94 }, also, style);
+  return taken;
 }
 
 const besideText = (step: StepPlan, units: UnitSystem, severalTools: boolean) =>
@@ -104,25 +117,35 @@ const besideText = (step: StepPlan, units: UnitSystem, severalTools: boolean) =>
     .filter(Boolean)
     .join(', ');
 
+/** A smaller box cannot be ticked with a marker, mm. */
+const LEAST_BOX = 3;
+
 /** Boxes of the bolts of one line, in tightening order; the large number is the bolt's own. */
-function tickLine(pen: Pen, line: readonly Cell[], boxes: number, perLine: number): number {
+function tickLine(
+  pen: Pen,
+  line: readonly Cell[],
+  { boxes, perLine, longest }: { readonly boxes: number; readonly perLine: number; readonly longest: string },
+): number {
   const { canvas, size } = pen;
   const width = pen.width / perLine;
   canvas.line({ x: pen.x, y: pen.y }, { x: pen.x + pen.width, y: pen.y }, { stroke: 'ink', line: 0.2 });
   const turns = say(moved(pen, 0.3), label('card.line', { from: line[0]!.turn, to: line.at(-1)!.turn }), { size: size.small - 1.4 });
   const large = perLine === 5;
-  const side = large ? size.box : 3.3;
-  const across = large ? 4 : 2;
+  const numberWidth = large ? canvas.widthOf(longest, { size: size.number, face: 'bold' }) + 0.8 : 0;
+  const fits = (across: number) => (width - numberWidth - 1.6) / across - 0.4;
+  // all boxes of a bolt in a row where they can be ticked with a glove on, else in two
+  const across = large ? (fits(boxes) >= LEAST_BOX || boxes < 3 ? boxes : Math.ceil(boxes / 2)) : 2;
+  const side = large ? Math.min(size.box, fits(across)) : 3.3;
   const top = turns + 0.6;
   const rows = Math.ceil(boxes / across);
   for (const [i, { bolt, joined }] of line.entries()) {
     const x = pen.x + i * width + (joined ? 0.6 : 0.2);
     if (joined) canvas.box({ x: pen.x + i * width - 1, y: pen.y + top }, 0.9, side * rows + 2, { fill: 'ink' });
-    const numbered = large ? { x: x + 7, y: pen.y + top + side - 0.5 } : { x, y: pen.y + top + 3 };
+    const numbered = large ? { x: x + numberWidth - 0.8, y: pen.y + top + side - 0.5 } : { x, y: pen.y + top + 3 };
     canvas.text(numbered, String(bolt), { size: large ? size.number : size.text + 1, face: 'bold', anchor: large ? 'end' : 'start' });
     for (let box = 0; box < boxes; box += 1) {
       const at = {
-        x: (large ? x + 8 : x) + (box % across) * (side + 0.4),
+        x: x + numberWidth + (box % across) * (side + 0.4),
         y: pen.y + top + (large ? 0 : 3.8) + Math.floor(box / across) * (side + 0.4),
       };
       tickBox(pen, at.x, at.y, side);
