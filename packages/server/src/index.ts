@@ -1,6 +1,6 @@
 /** A plan over HTTP, read only; and the books of a yard. */
 export { createApp } from './create-app.ts';
-export { auditBook, MOST_REPORTED, makeHandover, makeReport } from './log/make-handover.ts';
+export { auditBook, MOST_REPORTED, makeHandover, makeReport, reportSource } from './log/make-handover.ts';
 export { BookDamaged, NeedsTls, type ServingBooks, serveBooks } from './log/serve-books.ts';
 export { openStates } from './log/states.ts';
 export { storeIsAway } from './log/store-is-away.ts';

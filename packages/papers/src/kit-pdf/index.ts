@@ -17,7 +17,7 @@ export interface Lift {
  * Joints by lift: those whose tags begin alike up to the first hyphen, since a crew carries one part of the structure's bolts at a time.
  * Where the job says otherwise, give the lifts yourself.
  */
-export function liftsOf({ joints }: Plan): Lift[] {
+function liftsOf({ joints }: Plan): Lift[] {
   const lifts = new Map<string, string[]>();
   for (const { tag } of joints) {
     const name = tag.split('-')[0]!;
