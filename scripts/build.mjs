@@ -1,4 +1,5 @@
 // Bundles the command line (with the pages it serves) into one file that starts in a blink, and beside it what a simulation runs on other cores.
+import { spawnSync } from 'node:child_process';
 import { rmSync } from 'node:fs';
 import { build } from 'esbuild';
 
@@ -20,3 +21,18 @@ await build({
   define: { 'process.env.NODE_ENV': '"production"' },
   logLevel: 'warning',
 });
+
+// The app, for browsers. Its practice plan is made from the demo, with the engine as it is.
+const vite = [
+  '--import',
+  'tsx',
+  'node_modules/vite/bin/vite.js',
+  'build',
+  'packages/web',
+  '--configLoader',
+  'native',
+  '--logLevel',
+  'warn',
+];
+const { status } = spawnSync('node', vite, { stdio: 'inherit' });
+if (status !== 0) process.exit(status ?? 1);

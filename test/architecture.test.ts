@@ -15,6 +15,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   reference: ['core'],
   server: ['core', 'words', 'papers', 'record', 'sync', 'store'],
   cli: ['core', 'words', 'papers', 'reference', 'record', 'sync', 'store', 'server'],
+  web: ['core', 'words', 'papers', 'record', 'sync'],
 };
 
 const sources = (name: string) =>

@@ -63,12 +63,15 @@ Exit code: 0 all may be loosened; 1 something stops or holds; 2 nothing could be
 
   program
     .command('judge')
-    .argument('<file>', 'YAML file with suitability tests, verifications, shots of tools, gaps of flanges')
+    .argument(
+      '<file>',
+      'YAML file with suitability tests, verifications, shots of tools, gaps of flanges; or CSV or XLSX of suitability tests or of a battery log',
+    )
     .description('judge measured series: k-class of a lot, pre-installation verification, daily tool check, gaps')
     .option('--json', 'print the verdicts as JSON')
     .addHelpText(
       'after',
-      '\nExample:\n  clampwright judge demo/tests.yaml\n\nExit code: 0 all pass; 1 something fails or was faulty; 2 no such file.',
+      '\nExamples:\n  clampwright judge demo/tests.yaml\n  clampwright judge lot-7.xlsx\n\nExit code: 0 all pass; 1 something fails or was faulty; 2 no such file.',
     )
     .action((file: string, options) => finish(judgeCommand(file, options)));
 }

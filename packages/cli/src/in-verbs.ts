@@ -17,4 +17,29 @@ Example:
 Exit code: 0 all understood; 1 something was not; 2 nothing could be read.`,
     )
     .action((file: string, options) => finish(import('./model-command.ts').then(({ modelCommand }) => modelCommand(file, options))));
+
+  program
+    .command('enter')
+    .argument('<job>', 'id of the job')
+    .argument('<file>', 'filled card or records of a tool, CSV or XLSX: joint, bolts, step, end, date')
+    .description('enter into the log what was done on paper, or what a tool kept: marked as entered later, with the file beside it')
+    .option('--data <folder>', 'where the books lie; DATABASE_URL comes first', 'clampwright-data')
+    .option('--step <step>', 'for rows that do not say their step')
+    .option('--end <signal>', 'for rows that do not say how the step ended (stall, mark at angle …)')
+    .option('--done <date>', 'for rows that do not say their day, year-month-day')
+    .option('--card <label>', 'number of the card, for rows that do not say it')
+    .option('--map <heading=meaning...>', 'what a heading means')
+    .option('--write', 'enter it; without, it is only shown')
+    .addHelpText(
+      'after',
+      `
+Examples:
+  clampwright enter j-… card-17.csv --card 17 --done 2026-11-25
+  clampwright enter j-… card-17.csv --card 17 --done 2026-11-25 --write
+
+Exit code: 0 shown or entered; 2 nothing was entered.`,
+    )
+    .action((job: string, file: string, options) =>
+      finish(import('./enter-command.ts').then(({ enterCommand }) => enterCommand(job, file, options))),
+    );
 }

@@ -48,6 +48,10 @@ function lineOf(test: JudgedTest): string {
       const wide = interval ? `; 95 % of shots lie between ${shown(interval.low)} and ${shown(interval.high)}, with 95 % confidence` : '';
       return `tool ${test.of}: ${verdict}, mean ${shown(mean)}, off by ${percent(bias)}${wide}`;
     }
+    case 'charges': {
+      const { charges, least, confidence } = test.verdict;
+      return `battery ${test.of}: the next charge does at least ${least} bolts, with ${100 * confidence} % confidence (${charges} charges seen)`;
+    }
     case 'gaps': {
       const { spread, inside } = test.verdict;
       return `flange ${test.of}: gap differs by ${say({ dimension: 'length', value: spread })}, ${inside ? 'go on' : 'stop'}`;

@@ -5,6 +5,7 @@ import { remedy, says, whereabouts } from '@clampwright/words';
 import { EXIT, refuse } from './exit.ts';
 import { font } from './font.ts';
 import { isFolder, jobFolder } from './job-folder.ts';
+import { meansOf } from './means-of.ts';
 import { faultsText, planText } from './plan-text.ts';
 import { interactionProgress } from './progress.ts';
 import { NotOurs, writeOutput } from './write-output.ts';
@@ -94,15 +95,6 @@ export async function planCommand(folder: string, options: PlanOptions): Promise
   if (options.json) process.stdout.write(`${JSON.stringify({ plan, faults: plainFaults(faults) }, null, 2)}\n`);
   else process.stdout.write(`${planText(plan, faults)}\nWritten: ${written.join(', ')}\n`);
   return plan.sums.stop > 0 || faults.some(({ code }) => levelOf(code) === 'fault') ? EXIT.stops : EXIT.fine;
-}
-
-/** `HEADING=MEANING`; a heading may hold an equals sign itself. */
-function meansOf(maps: readonly string[]): ReadOptions['means'] | undefined {
-  const means = maps.map((map) => ({
-    heading: map.slice(0, map.lastIndexOf('=')).trim(),
-    means: map.slice(map.lastIndexOf('=') + 1).trim(),
-  }));
-  return means.every((one) => one.heading !== '' && one.means !== '') ? means : undefined;
 }
 
 const plainFaults = (faults: readonly Notice[]) =>

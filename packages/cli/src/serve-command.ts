@@ -1,6 +1,8 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import {
+  appPages,
   BookDamaged,
   NamesNotOurs,
   NeedsTls,
@@ -67,6 +69,7 @@ function begin(options: ServeCommandOptions, where: ReturnType<typeof whereOf>):
   const common = {
     where,
     port: Number(options.port),
+    ...appOf(),
     ...(host === undefined ? {} : { host }),
     ...(options.quiet ? {} : { log: (line: unknown) => void process.stderr.write(`${JSON.stringify(line)}\n`) }),
   };
@@ -82,6 +85,12 @@ function begin(options: ServeCommandOptions, where: ReturnType<typeof whereOf>):
     ...common,
     ...(cert === undefined || key === undefined ? {} : { tls: { cert: readFileSync(cert, 'utf8'), key: readFileSync(key, 'utf8') } }),
   });
+}
+
+/** The app as it was built with this checkout. */
+function appOf() {
+  const folder = fileURLToPath(new URL('../../web/dist/', import.meta.url));
+  return existsSync(folder) ? { pages: appPages(folder) } : {};
 }
 
 const trustText = ({ addresses, trust, fingerprint }: ServingYard): string =>

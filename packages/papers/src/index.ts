@@ -23,14 +23,18 @@ export {
 export {
   type HeadingMeans,
   type JudgedTest,
+  type KnownJoint,
   LARGEST_FILE,
   MAPPING_FILE,
   type OpenFile,
   type ReadInspection,
   type ReadJob,
   type ReadOptions,
+  type RecordOptions,
   readInspection,
   readJob,
+  readRecords,
   readTests,
   readValves,
+  type TighteningRecord,
 } from './read/index.ts';

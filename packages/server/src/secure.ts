@@ -9,8 +9,8 @@ const HEADERS: Readonly<Record<string, string>> = {
   'Cross-Origin-Resource-Policy': 'same-origin',
 };
 
-/** Headers of every answer: no script, nothing from elsewhere, nothing told to elsewhere. */
+/** Headers of every answer: no script unless a page states its own policy, nothing from elsewhere, nothing told to elsewhere. */
 export const secure: MiddlewareHandler = async (context, next) => {
   await next();
-  for (const [name, value] of Object.entries(HEADERS)) context.header(name, value);
+  for (const [name, value] of Object.entries(HEADERS)) if (!context.res.headers.has(name)) context.header(name, value);
 };

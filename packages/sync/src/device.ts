@@ -60,10 +60,12 @@ export interface Device {
   ) => Promise<Kept>;
   /** Keeps a photo, plan or card, to be sent with the next sync; an entry names it by the hash. */
   readonly attach: (job: string, bytes: Uint8Array) => Promise<Hash>;
+  /** A photo, plan or card that lies on this device. */
+  readonly attachment: (job: string, hash: string) => Promise<Uint8Array | undefined>;
   /** Entries that are not yet in the log the server holds. */
   readonly outbox: (job: string) => Promise<readonly Kept[]>;
-  /** All that this device knows of a book: the log as far as read, then its outbox. */
-  readonly entries: (job: string) => Promise<readonly Kept[]>;
+  /** What this device knows of a book: the log as far as read, from a place on, then its outbox. */
+  readonly entries: (job: string, from?: number) => Promise<readonly Kept[]>;
   readonly chain: (job: string) => Promise<Chain>;
   readonly cursor: (job: string) => Promise<Cursor>;
   /** One change of a book at a time. */
@@ -93,8 +95,9 @@ export function openDevice({ shelf, keys, now, offsetMinutes = () => -now().getT
     chain,
     cursor: async (job) => readCursor(await shelf.get(keyOf.cursor(job))),
     outbox: (job) => kept(keyOf.outbox(job)),
-    entries: async (job) => {
-      const log = (await shelf.scan(keyOf.log(job))).map(([, bytes]) => read(entryOfPlace(bytes)));
+    attachment: (job, hash) => shelf.get(keyOf.attachment(job, hash)),
+    entries: async (job, from = 0) => {
+      const log = (await shelf.scan(keyOf.log(job), { from: keyOf.place(job, from) })).map(([, bytes]) => read(entryOfPlace(bytes)));
       return [...log, ...(await kept(keyOf.outbox(job)))];
     },
     attach: async (job, bytes) => {

@@ -1,6 +1,6 @@
 import type { Battery } from '../battery/battery.ts';
 import type { PeakDraw } from '../battery/push.ts';
-import type { SettingChart, ToolKind } from '../chart/setting-chart.ts';
+import type { Certificate, SettingChart, ToolKind } from '../chart/setting-chart.ts';
 import type { CivilDate } from '../date.ts';
 import type { ExecutionClass } from '../inspection/en-1090-inspection.ts';
 import type { Members } from '../members/members.ts';
@@ -65,6 +65,8 @@ export interface Tool {
   readonly name: string;
   readonly kind: ToolKind;
   readonly chart: SettingChart;
+  /** all certificates of the tool, where there are several; the one that counts on the day is the chart's */
+  readonly certificates?: readonly (Pick<Certificate, 'number' | 'calibrated' | 'due'> & { readonly chart: string })[];
   /** square from the drive's axis to the contact of the reaction arm */
   readonly arm?: Millimetre;
   /** what the tool draws at its stall, where a bench has found it */

@@ -1,8 +1,10 @@
 /** Papers in: a job folder's files as bytes, a job and every fault out. */
 export { LARGEST_FILE } from './decode.ts';
 export { type HeadingMeans, MAPPING_FILE } from './heading-memory.ts';
+export type { JudgedTest } from './judged-test.ts';
 export type { OpenFile } from './open-file.ts';
 export { type ReadInspection, readInspection } from './read-inspection.ts';
 export { type ReadJob, type ReadOptions, readJob } from './read-job.ts';
-export { type JudgedTest, readTests } from './read-tests.ts';
+export { type KnownJoint, type RecordOptions, readRecords, type TighteningRecord } from './read-records.ts';
+export { readTests } from './read-tests.ts';
 export { readValves } from './read-valves.ts';

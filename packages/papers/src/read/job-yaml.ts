@@ -50,6 +50,8 @@ const certificate = z.strictObject({
   due: date,
   uncertainty: quantity('share'),
   'joint-rate': z.enum(['hard', 'soft']).optional(),
+  /** picture or scan of it, in the job folder */
+  photo: insidePath.optional(),
 });
 
 /** One tool with its certificate, arm, sockets and the name of its chart file. */
@@ -61,10 +63,13 @@ export const toolSchema = z.strictObject({
   'arm-rating': quantity('torque').optional(),
   repeatability: quantity('share'),
   interpolation: z.boolean().default(false),
-  chart: insidePath,
+  /** chart of `certificate`; those of `certificates`, and of the list of certificates, are named there */
+  chart: insidePath.optional(),
   /** battery current per 100 N·m at the stall, and the voltage at which the tool cuts off: from the bench */
   peak: z.strictObject({ 'amperes-per-100-N·m': between(0.1, 500), 'cut-off-volts': between(1, 120) }).optional(),
-  certificate,
+  certificate: certificate.optional(),
+  /** earlier and later ones, each with its own chart */
+  certificates: z.array(z.strictObject({ ...certificate.shape, chart: insidePath })).default([]),
   sockets: z.array(socket).default([]),
 });
 
@@ -83,6 +88,8 @@ export const batterySchema = z.strictObject({
 /** tools.yaml: a list of tools; batteries and their charger. */
 export const toolsSchema = z.strictObject({
   tools: z.array(z.unknown()).default([]),
+  /** file with a row for each certificate */
+  certificates: insidePath.optional(),
   batteries: z.array(z.unknown()).default([]),
   charger: z
     .strictObject({ watts: between(1, 5000), 'vehicle-fuse': between(1, 100).optional(), 'taper-minutes': between(0, 240).default(15) })

@@ -34,14 +34,14 @@ export function readJob(open: OpenFile, { means = [] }: ReadOptions = {}): ReadJ
   const { value } = head.value;
   const notices: Notice[] = [...head.value.notices];
   const memory = headingMemory(open, means);
-  const lots = readLots(open, head.value, notices);
+  const lots = readLots(open, head.value, memory, notices);
   const list = load(open, value.joints);
   const joints = list.ok
     ? readJoints(list.value, value.joints, value.units, memory, value['rule-set'])
     : { joints: [], notices: list.notices };
   notices.push(...joints.notices);
   const withMembers = addMembers(open, value.members, joints.joints, notices);
-  const { tools, batteries, charger } = readTools(open, value.tools, memory, notices);
+  const { tools, batteries, charger } = readTools(open, value.tools, value['work-date'], memory, notices);
   const job: Job = {
     title: value.title,
     site: value.site,

@@ -1,5 +1,6 @@
 import { type Lot, type Notice, notice, type Place } from '@clampwright/core';
 import type { z } from 'zod';
+import type { HeadingMemory } from './heading-memory.ts';
 import { type jobSchema, lotSchema } from './job-yaml.ts';
 import type { OpenFile } from './open-file.ts';
 import { readFriction } from './read-friction.ts';
@@ -10,7 +11,12 @@ import { checkValue, type YamlValue } from './yaml-file.ts';
 const FRICTION_KEY = { k: 'k', thread: 'thread-friction', bearing: 'bearing-friction' } as const;
 
 /** The lots of job.yaml, one by one; a faulty one is left out and said. */
-export function readLots(open: OpenFile, { value, at }: YamlValue<z.output<typeof jobSchema>>, notices: Notice[]): Lot[] {
+export function readLots(
+  open: OpenFile,
+  { value, at }: YamlValue<z.output<typeof jobSchema>>,
+  memory: HeadingMemory,
+  notices: Notice[],
+): Lot[] {
   const seen = new Set<string>();
   return value.lots.flatMap((given, index): Lot[] => {
     const here = ['lots', index];
@@ -41,7 +47,7 @@ export function readLots(open: OpenFile, { value, at }: YamlValue<z.output<typeo
     notices.push(...read.notices);
     const file = lot.value['suitability-test'];
     if (file !== undefined && read.friction) notices.push(notice('lot-friction-twice', { lot: id }, at(here)));
-    const judged = file === undefined ? {} : testOf(open, id, file, at([...here, 'suitability-test']), notices);
+    const judged = file === undefined ? {} : testOf(open, id, file, at([...here, 'suitability-test']), memory, notices);
     return [
       {
         id,
@@ -60,8 +66,8 @@ export function readLots(open: OpenFile, { value, at }: YamlValue<z.output<typeo
 }
 
 /** What the lot's own suitability test says of it; a failed one blocks its joints. */
-function testOf(open: OpenFile, id: string, file: string, place: Place, notices: Notice[]): Partial<Lot> {
-  const { judged, notices: said } = readTests(open, file);
+function testOf(open: OpenFile, id: string, file: string, place: Place, memory: HeadingMemory, notices: Notice[]): Partial<Lot> {
+  const { judged, notices: said } = readTests(open, file, memory);
   const test = judged.find((one) => one.kind === 'suitability' && one.of === id);
   if (test?.kind !== 'suitability') {
     notices.push(...(said.length > 0 ? said : [notice('lot-test-missing', { lot: id, file }, place)]));

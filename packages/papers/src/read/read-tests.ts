@@ -1,42 +1,21 @@
 import {
-  findGrade,
-  findThread,
   judgeGaps,
   judgePreInstallation,
   judgeRotationalCapacity,
   judgeShots,
-  judgeSuitability,
   type Newton,
-  type NewtonMillimetre,
   type Notice,
   type Outcome,
-  strengthAt,
-  stressArea,
 } from '@clampwright/core';
 import { z } from 'zod';
+import { type HeadingMemory, headingMemory } from './heading-memory.ts';
+import { carried, type JudgedTest, judgedSuitability, suitability } from './judged-test.ts';
 import { load, type OpenFile } from './open-file.ts';
+import { readSeries } from './read-series.ts';
 import { stated } from './stated.ts';
 import { checkValue, readYaml } from './yaml-file.ts';
 import { quantity, word } from './yaml-values.ts';
 
-const suitability = z.strictObject({
-  lot: word,
-  size: word,
-  grade: word,
-  system: z.enum(['HR', 'HV']),
-  preload: quantity('force'),
-  'clamped-thickness': quantity('length'),
-  assemblies: z
-    .array(
-      z.strictObject({
-        torque: quantity('torque'),
-        'greatest-force': quantity('force').optional(),
-        'first-rotation': quantity('angle').optional(),
-        'second-rotation': quantity('angle').optional(),
-      }),
-    )
-    .max(1000),
-});
 const verification = z.strictObject({
   lot: word,
   minimum: quantity('force'),
@@ -77,17 +56,16 @@ const fileSchema = z.strictObject({
   gaps: z.array(z.unknown()).default([]),
 });
 
-/** One judged test: what it was of, and what it says. */
-export type JudgedTest =
-  | { readonly kind: 'suitability'; readonly of: string; readonly verdict: ValueOf<ReturnType<typeof judgeSuitability>> }
-  | { readonly kind: 'verification'; readonly of: string; readonly verdict: ValueOf<ReturnType<typeof judgePreInstallation>> }
-  | { readonly kind: 'rotational-capacity'; readonly of: string; readonly verdict: ValueOf<ReturnType<typeof judgeRotationalCapacity>> }
-  | { readonly kind: 'shots'; readonly of: string; readonly verdict: ValueOf<ReturnType<typeof judgeShots>> }
-  | { readonly kind: 'gaps'; readonly of: string; readonly verdict: ValueOf<ReturnType<typeof judgeGaps>> };
-type ValueOf<O> = Extract<O, { readonly ok: true }> extends { readonly value: infer T } ? T : never;
+/** Files that are tables, by their names. */
+const TABLE = /\.(csv|tsv|txt|xls[xm])(#.*)?$/i;
 
-/** Measured series of a YAML file, judged: suitability tests, pre-installation verifications, shots of tools, gaps of flanges. */
-export function readTests(open: OpenFile, file: string): { readonly judged: JudgedTest[]; readonly notices: Notice[] } {
+/** Measured series of a YAML file, or of a table (see `readSeries`), judged: suitability tests, pre-installation verifications, shots of tools, gaps of flanges. */
+export function readTests(
+  open: OpenFile,
+  file: string,
+  memory: HeadingMemory = headingMemory(open),
+): { readonly judged: JudgedTest[]; readonly notices: Notice[] } {
+  if (TABLE.test(file)) return readSeries(open, file, memory);
   const bytes = load(open, file);
   const read = bytes.ok ? readYaml(bytes.value, file, fileSchema) : bytes;
   if (!read.ok) return { judged: [], notices: [...read.notices] };
@@ -134,35 +112,4 @@ export function readTests(open: OpenFile, file: string): { readonly judged: Judg
     ),
   );
   return { judged, notices };
-}
-
-const carried = <T>(outcome: Outcome<T>, into: (value: T) => JudgedTest): Outcome<JudgedTest> =>
-  outcome.ok ? { ok: true, value: into(outcome.value) } : outcome;
-
-function judgedSuitability(entry: z.output<typeof suitability>): Outcome<JudgedTest> {
-  const { lot, size, grade, system, preload, assemblies } = entry;
-  const [thread, found] = [findThread(size), findGrade(grade)];
-  if (!thread.ok) return thread;
-  if (!found.ok) return found;
-  const strength = strengthAt(found.value, thread.value.diameter, thread.value.designation);
-  if (!strength.ok) return strength;
-  const { diameter, pitch } = thread.value;
-  const verdict = judgeSuitability({
-    lot,
-    diameter,
-    preload,
-    system,
-    ultimate: (found.value.nominal ?? strength.value).tensile,
-    stressArea: stressArea(diameter, pitch),
-    ratio: entry['clamped-thickness'] / diameter,
-    assemblies: assemblies.map((one) => ({
-      torque: one.torque as NewtonMillimetre,
-      ...stated<{ greatestForce: Newton; firstRotation: number; secondRotation: number }>({
-        greatestForce: one['greatest-force'],
-        firstRotation: one['first-rotation'],
-        secondRotation: one['second-rotation'],
-      }),
-    })) as never,
-  });
-  return carried(verdict, (value) => ({ kind: 'suitability', of: lot, verdict: value }));
 }

@@ -1,6 +1,8 @@
 import {
   type Battery,
   batteryNotices,
+  type Certificate,
+  type CivilDate,
   type Job,
   Nm,
   type Notice,
@@ -12,6 +14,7 @@ import {
   type Tool,
 } from '@clampwright/core';
 import type { z } from 'zod';
+import { type CertificateVersion, onTheDay, readCertificates } from './certificate-list.ts';
 import type { HeadingMemory } from './heading-memory.ts';
 import { batterySchema, toolSchema, toolsSchema } from './job-yaml.ts';
 import { load, type OpenFile } from './open-file.ts';
@@ -29,7 +32,7 @@ export interface ReadTools {
 }
 
 /** The tools of tools.yaml with their charts, one by one, and the batteries. A tool whose chart cannot be had stays in the list, without a setting. */
-export function readTools(open: OpenFile, file: string, memory: HeadingMemory, notices: Notice[]): ReadTools {
+export function readTools(open: OpenFile, file: string, day: CivilDate, memory: HeadingMemory, notices: Notice[]): ReadTools {
   const bytes = load(open, file);
   const read = bytes.ok ? readYaml(bytes.value, file, toolsSchema) : bytes;
   if (!read.ok) {
@@ -39,9 +42,10 @@ export function readTools(open: OpenFile, file: string, memory: HeadingMemory, n
   const { value, at } = read.value;
   notices.push(...read.value.notices);
   const { charger } = value;
+  const listed = value.certificates === undefined ? [] : readCertificates(open, value.certificates, memory, notices);
   if (charger?.['vehicle-fuse'] !== undefined) notices.push(...roadChargingNotices(vehicleCurrent(charger.watts), charger['vehicle-fuse']));
   return {
-    tools: eachTool(open, read.value, memory, notices),
+    tools: eachTool(read.value, { open, memory, day, listed }, notices),
     batteries: value.batteries.flatMap((given, index) => batteryOf(checkValue(batterySchema, given, at, ['batteries', index]), notices)),
     ...(charger ? { charger: { watts: charger.watts, taperMinutes: charger['taper-minutes'] } } : {}),
   };
@@ -69,14 +73,18 @@ function batteryOf(entry: Outcome<z.output<typeof batterySchema>>, notices: Noti
   ];
 }
 
-function eachTool(
-  open: OpenFile,
-  { value, at }: YamlValue<z.output<typeof toolsSchema>>,
-  memory: HeadingMemory,
-  notices: Notice[],
-): Tool[] {
+/** What the tools of a list are read with. */
+interface Around {
+  readonly open: OpenFile;
+  readonly memory: HeadingMemory;
+  readonly day: CivilDate;
+  /** out of the list of certificates */
+  readonly listed: readonly CertificateVersion[];
+}
+
+function eachTool({ value, at }: YamlValue<z.output<typeof toolsSchema>>, around: Around, notices: Notice[]): Tool[] {
   const seen = new Set<string>();
-  return value.tools.flatMap((given, index): Tool[] => {
+  const tools = value.tools.flatMap((given, index): Tool[] => {
     const here = ['tools', index];
     const checked = checkValue(toolSchema, given, at, here);
     if (!checked.ok) {
@@ -89,32 +97,61 @@ function eachTool(
       return [];
     }
     seen.add(entry.serial);
-    const chartBytes = load(open, entry.chart, at([...here, 'chart']));
+    const versions = versionsOf(entry, around.listed);
+    if (versions.length === 0) {
+      notices.push(notice('certificate-missing', { serial: entry.serial }, at(here)));
+      return [];
+    }
+    const chosen = onTheDay(versions, around.day);
+    if (!chosen.ok) {
+      notices.push(...chosen.notices.map((one) => ({ ...one, place: at(here) })));
+      return [];
+    }
+    const file = chosen.value.chart;
+    const chartBytes = load(around.open, file, at([...here, 'chart']));
     const chart = chartBytes.ok
-      ? readChart(chartBytes.value, entry.chart, memory)
+      ? readChart(chartBytes.value, file, around.memory)
       : { scales: [], settings: [], notices: chartBytes.notices };
     notices.push(...chart.notices);
-    return [toolOf(entry, chart)];
+    return [toolOf(entry, chosen.value, versions, chart)];
   });
+  for (const { serial } of around.listed)
+    if (!seen.has(serial)) notices.push(notice('certificate-of-no-tool', { serial }, { file: value.certificates! }));
+  return tools;
 }
 
-function toolOf(entry: ToolEntry, { scales, settings }: Pick<SettingChart, 'scales' | 'settings'>): Tool {
-  const { number, serial, calibrated, due, uncertainty } = entry.certificate;
-  const jointRate = entry.certificate['joint-rate'];
+/** Every certificate that is told of a tool, wherever it stands. */
+function versionsOf(entry: ToolEntry, listed: readonly CertificateVersion[]): CertificateVersion[] {
+  const own = entry.certificate && entry.chart !== undefined ? [{ ...entry.certificate, chart: entry.chart }] : [];
+  const written = [...own, ...entry.certificates].map(({ 'joint-rate': jointRate, photo, ...rest }) => ({
+    ...rest,
+    ...(jointRate === undefined ? {} : { jointRate }),
+    ...(photo === undefined ? {} : { photo }),
+  }));
+  return [...written, ...listed.filter(({ serial }) => serial === entry.serial)];
+}
+
+function toolOf(
+  entry: ToolEntry,
+  { chart: file, ...version }: CertificateVersion,
+  versions: readonly CertificateVersion[],
+  { scales, settings }: Pick<SettingChart, 'scales' | 'settings'>,
+): Tool {
   return {
     serial: entry.serial,
     name: entry.name,
     kind: entry.kind,
-    place: { file: entry.chart },
+    place: { file },
     sockets: entry.sockets.map((socket) => ({ acrossFlats: socket['across-flats'], outerDiameter: socket['outer-diameter'] })),
-    chart: {
-      scales,
-      settings,
-      repeatability: entry.repeatability,
-      interpolation: entry.interpolation,
-      certificate: { number, serial, calibrated, due, uncertainty, ...(jointRate === undefined ? {} : { jointRate }) },
-    },
+    chart: { scales, settings, repeatability: entry.repeatability, interpolation: entry.interpolation, certificate: withoutPhoto(version) },
+    ...(versions.length > 1
+      ? { certificates: versions.map(({ number, calibrated, due, chart }) => ({ number, calibrated, due, chart })) }
+      : {}),
     ...stated<Pick<Tool, 'arm' | 'armRating'>>({ arm: entry.arm, armRating: entry['arm-rating'] }),
     ...(entry.peak ? { peak: { amperesPerTorque: entry.peak['amperes-per-100-N·m'] / Nm(100), cutOff: entry.peak['cut-off-volts'] } } : {}),
   };
+}
+
+function withoutPhoto({ number, serial, calibrated, due, uncertainty, jointRate }: Certificate): Certificate {
+  return { number, serial, calibrated, due, uncertainty, ...(jointRate === undefined ? {} : { jointRate }) };
 }

@@ -1,10 +1,11 @@
 import { createServer } from 'node:http';
 import { getRequestListener } from '@hono/node-server';
+import { Hono } from 'hono';
 import { listen, urlOf } from '../listen.ts';
 import { type ServeBooksOptions, type ServingBooks, serveBooks } from '../log/serve-books.ts';
 import { openAuthority } from './authority.ts';
 import { isAddress, namesOfThisMachine } from './names.ts';
-import { trustPages } from './trust-pages.ts';
+import { trustedPage, trustPages } from './trust-pages.ts';
 
 export interface ServeYardOptions extends Omit<ServeBooksOptions, 'tls'> {
   /** where the authority lies, or is made */
@@ -48,18 +49,20 @@ export async function serveYard(options: ServeYardOptions): Promise<ServingYard>
   // an address that anybody can reach belongs to no yard
   const wanted = mine.filter((name) => authority.refuses([name]).length === 0);
   let tls = await authority.certify(wanted, now());
-  const pages = trustPages({
+  const trustOnly = trustPages({
     authority,
     names: wanted.filter((name) => !isAddress(name)),
     addresses: () => addresses,
     ...(font ? { font } : {}),
   });
+  // over TLS the app comes first, and behind it what a device sees that has come to trust
+  const pages = new Hono().route('/', trustedPage(font)).route('/', options.pages ?? new Hono());
   const books = await serveBooks({ ...options, host, tls, pages });
   const reached = wanted.filter((name) => !isLoopback(name));
   const at = (scheme: 'http' | 'https', port: number) =>
     (reached.length > 0 ? reached : ['localhost']).map((name) => urlOf(scheme, name, port));
   const addresses = at('https', Number(new URL(books.url).port));
-  const plain = createServer({ headersTimeout: 10_000, requestTimeout: 10_000 }, getRequestListener(pages.fetch));
+  const plain = createServer({ headersTimeout: 10_000, requestTimeout: 10_000 }, getRequestListener(trustOnly.fetch));
   const trust = await listen(plain, trustPort, host).catch(async (error) => {
     await books.close();
     throw error;

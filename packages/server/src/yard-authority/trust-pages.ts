@@ -38,7 +38,18 @@ export function trustPages({ authority, names, addresses, font }: TrustPagesOpti
       'Content-Disposition': 'attachment; filename="yard-authority.crt"',
     }),
   );
+  return app.route('/', looks(font));
+}
+
+/** What a device sees over TLS that has come to trust the yard. */
+export function trustedPage(font?: Uint8Array): Hono {
+  const app = new Hono();
   app.get(TRUSTED_PATH, (c) => c.html(trustedHtml({ style: LINKS.style, home: '/' })));
+  return app.route('/', looks(font));
+}
+
+function looks(font?: Uint8Array): Hono {
+  const app = new Hono();
   app.get(LINKS.style, (c) => c.body(pageCss(FONT_PATH), 200, { 'Content-Type': 'text/css; charset=utf-8' }));
   app.get(FONT_PATH, (c) => (font ? c.body(new Uint8Array(font), 200, { 'Content-Type': 'font/woff2' }) : c.notFound()));
   return app;

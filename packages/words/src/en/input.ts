@@ -106,6 +106,25 @@ export const inputTexts = {
   'yaml-unknown-key': { says: 'The word “{key}” is not known here.', remedy: 'Compare with the example that “clampwright init” writes.' },
   'yaml-wrong-value': { says: 'This value cannot be used.', remedy: 'Wanted: {wanted}.' },
   'date-unreadable': { says: 'This is not a date of the calendar.', remedy: 'Write year-month-day: 2026-11-25.' },
+  'certificates-unclear': {
+    says: 'Tool {serial} has two certificates of {day}: {first} and {second}. Neither was chosen.',
+    remedy: 'Keep the one that holds, or correct the date of the other.',
+  },
+  'certificate-missing': {
+    says: 'Tool {serial} has no certificate with a chart.',
+    remedy: 'Give certificate and chart here, or list them in the file of certificates.',
+  },
+  'certificate-of-no-tool': {
+    says: 'The list has a certificate of {serial}, which is no tool of this job.',
+    remedy: 'Nothing, if the tool is not used here; else compare the serial numbers.',
+  },
+  'record-joint-unknown': { says: 'No card was issued for a joint “{tag}” in this job.', remedy: 'Joints with cards: {joints}.' },
+  'record-step-unknown': { says: 'The joint has no step “{step}”.', remedy: 'Its steps: {steps}.' },
+  'record-bolt-unknown': { says: 'The joint has no bolt {bolt}.', remedy: 'Its bolts are 1 to {bolts}.' },
+  'records-known': {
+    says: 'The file {name} was entered into this book before, byte for byte.',
+    remedy: 'Enter only what is new, as a file of its own.',
+  },
   'serial-twice': { says: 'The serial number {serial} is listed twice.', remedy: 'A tool appears once; swap its chart, not the tool.' },
   'lot-twice': { says: 'The lot {lot} is listed twice.', remedy: 'Give each lot its own name.' },
   'members-joint-unknown': {

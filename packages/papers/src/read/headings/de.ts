@@ -98,7 +98,6 @@ export const DE = {
     tool: ['werkzeug', 'seriennummer', 'schrauber'],
     setting: ['einstellung', 'werkzeugeinstellung'],
     end: ['ende', 'endsignal', 'ergebnis'],
-    person: ['bediener', 'monteur', 'von', 'name'],
     card: ['karte', 'schraubkarte'],
   },
 } as const satisfies HeadingTable;

@@ -98,7 +98,6 @@ export const EN = {
     tool: ['tool', 'tool serial', 'serial number', 'serial'],
     setting: ['setting', 'tool setting'],
     end: ['end', 'end signal', 'result'],
-    person: ['operator', 'by', 'person', 'name'],
     card: ['card', 'bolting card'],
   },
 } as const satisfies HeadingTable;

@@ -11,6 +11,5 @@ export const RECORD_FIELDS = {
   tool: { says: 'tool' },
   setting: { says: 'setting' },
   end: { says: 'end signal' },
-  person: { says: 'person' },
   card: { says: 'card' },
 } as const satisfies Readonly<Record<string, Field>>;

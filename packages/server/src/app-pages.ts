@@ -1,0 +1,71 @@
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { join, sep } from 'node:path';
+import { Hono } from 'hono';
+
+const TYPES: Readonly<Record<string, string>> = {
+  html: 'text/html; charset=utf-8',
+  js: 'text/javascript; charset=utf-8',
+  css: 'text/css; charset=utf-8',
+  svg: 'image/svg+xml',
+  png: 'image/png',
+  woff2: 'font/woff2',
+  wasm: 'application/wasm',
+  json: 'application/json',
+  webmanifest: 'application/manifest+json',
+};
+
+/** The app may run its own scripts and speak with its own server, and nothing else. */
+const POLICY = [
+  "default-src 'none'",
+  "script-src 'self' 'wasm-unsafe-eval'",
+  "style-src 'self'",
+  "img-src 'self' data: blob:",
+  "font-src 'self'",
+  "connect-src 'self'",
+  "worker-src 'self'",
+  "manifest-src 'self'",
+  "media-src 'self' blob:",
+  "base-uri 'none'",
+  "form-action 'none'",
+  "frame-ancestors 'none'",
+].join('; ');
+
+interface AppFile {
+  readonly bytes: Uint8Array<ArrayBuffer>;
+  readonly type: string;
+  readonly tag: string;
+}
+
+/** Serves the built app from memory. Files with a hash in their name never change; the page itself and the worker are asked for anew. */
+export function appPages(folder: string): Hono {
+  const files = new Map(
+    filesIn(folder).map((path) => {
+      const bytes = new Uint8Array(readFileSync(join(folder, path)));
+      const tag = `"${createHash('sha256').update(bytes).digest('base64url').slice(0, 22)}"`;
+      return [`/${path.split(sep).join('/')}`, { bytes, tag, type: TYPES[path.split('.').at(-1)!] ?? 'application/octet-stream' }] as const;
+    }),
+  );
+  const app = new Hono();
+  app.get('*', (c) => {
+    const { path } = c.req;
+    const file: AppFile | undefined = files.get(path as `/${string}`) ?? (isPage(path) ? files.get('/index.html') : undefined);
+    if (!file) return c.notFound();
+    const headers = {
+      'Content-Type': file.type,
+      'Content-Security-Policy': POLICY,
+      'Permissions-Policy': 'camera=(self), screen-wake-lock=(self), publickey-credentials-get=(self), publickey-credentials-create=(self)',
+      ETag: file.tag,
+      'Cache-Control': path.startsWith('/assets/') ? 'public, max-age=31536000, immutable' : 'no-cache',
+    };
+    if (c.req.header('if-none-match') === file.tag) return c.body(null, 304, headers);
+    return c.body(file.bytes, 200, headers);
+  });
+  return app;
+}
+
+/** Every address without a dot is a page of the app, which finds its own way. */
+const isPage = (path: string): boolean => !path.startsWith('/api/') && !path.startsWith('/assets/') && !path.includes('.');
+
+const filesIn = (folder: string): string[] =>
+  (readdirSync(folder, { recursive: true }) as string[]).filter((path) => statSync(join(folder, path)).isFile());

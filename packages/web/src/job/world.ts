@@ -1,0 +1,106 @@
+import { keyPairOf, readNoteKey } from '@clampwright/record';
+import { apiClient, type Device, fetchAttachments, httpTransport, openDevice, type PinCheck, syncBook } from '@clampwright/sync';
+import { type Database, type Identity, keep, kept, type World } from '../device/database.ts';
+import { browserShelf } from '../device/shelf.ts';
+import { type Book, openBook } from './book.ts';
+import { type Watched, watched } from './store.ts';
+
+/** How the last sending went, in what a page can say. */
+type SyncState =
+  | { readonly kind: 'not yet' | 'syncing' | 'revoked' | 'misfit' }
+  | { readonly kind: 'synced'; readonly at: Date }
+  | { readonly kind: 'offline' }
+  | { readonly kind: 'refused'; readonly code: string };
+
+/** Everything this device takes part in. */
+export interface OpenWorld {
+  readonly world: World;
+  readonly db: Database;
+  readonly identity: Identity;
+  readonly device: Device;
+  readonly books: readonly Book[];
+  readonly sync: Watched<SyncState>;
+  readonly waiting: Watched<number>;
+  /** minutes between this clock and the server's */
+  readonly clockOff: Watched<number>;
+  readonly send: () => Promise<void>;
+  readonly pins: () => Promise<readonly PinCheck[]>;
+}
+
+/** Opens what lies on this device; undefined where it is enrolled nowhere. */
+export async function openWorld(db: Database, world: World): Promise<OpenWorld | undefined> {
+  const identity = await kept<Identity>(db, 'identity');
+  if (!identity) return undefined;
+  const device = openDevice({ shelf: browserShelf(db), keys: keyPairOf(identity.secret), now: () => new Date() });
+  const books = await Promise.all(identity.books.map((job) => openBook(device, job)));
+  const sync = watched<SyncState>({ kind: 'not yet' });
+  const waiting = watched(0);
+  const clockOff = watched(0);
+  const count = async () => {
+    let sum = 0;
+    for (const { job } of books) {
+      const { next, acknowledged } = await device.chain(job);
+      sum += next - acknowledged;
+    }
+    waiting.set(sum);
+  };
+  await count();
+  let running: Promise<void> | undefined;
+  const send = () => {
+    running ??= sendAll().finally(() => {
+      running = undefined;
+    });
+    return running;
+  };
+  async function sendAll(): Promise<void> {
+    if (world === 'practice') return;
+    sync.set({ kind: 'syncing' });
+    const { token, log } = identity!;
+    const server = location.origin;
+    const client = apiClient({ server, token });
+    const logKey = readNoteKey(log);
+    if (!logKey.ok) return;
+    clockOff.set(await minutesOff(server).catch(() => clockOff.get()));
+    for (const book of books) {
+      const synced = await syncBook(device, book.job, httpTransport({ server, token }), logKey.value);
+      await book.refresh();
+      if (synced.stopped) {
+        sync.set(stateOf(synced.stopped));
+        await count();
+        return;
+      }
+      const wanting = await fetchAttachments(device, book.job, book.attachments(), client);
+      if (wanting.length < book.attachments().length) await book.refresh();
+    }
+    const pins = await client('pins', {});
+    if (pins.kind === 'answered') await keep(db, 'pins', pins.value.pins);
+    await count();
+    sync.set({ kind: 'synced', at: new Date() });
+  }
+  for (const book of books) book.version.subscribe(() => void count());
+  return {
+    world,
+    db,
+    identity,
+    device,
+    books,
+    sync,
+    waiting,
+    clockOff,
+    send,
+    pins: async () => (await kept<PinCheck[]>(db, 'pins')) ?? [],
+  };
+}
+
+function stateOf({ why, notices }: { readonly why: string; readonly notices: readonly { readonly code: string }[] }): SyncState {
+  if (why === 'unreachable') return { kind: 'offline' };
+  if (why === 'log does not fit') return { kind: 'misfit' };
+  const code = notices[0]?.code ?? why;
+  return code === 'not-signed-in' ? { kind: 'revoked' } : { kind: 'refused', code };
+}
+
+async function minutesOff(server: string): Promise<number> {
+  const answer = await fetch(`${server}/api/v1/health`, { cache: 'no-store' });
+  const date = Date.parse(answer.headers.get('date') ?? '');
+  return Number.isNaN(date) ? 0 : Math.round((Date.now() - date) / 60_000);
+}

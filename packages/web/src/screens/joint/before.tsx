@@ -1,0 +1,201 @@
+import { remedy, says } from '@clampwright/words';
+import { useState } from 'react';
+import { useLocation } from 'wouter';
+import type { OpenJoint } from '../../job/open-joint.ts';
+import { today } from '../../job/today.ts';
+import { useSay, useTrade } from '../../language/speech.tsx';
+import css from '../../ui/page.module.css';
+import { Banner, Button, Facts, LinkButton, Page, Row, Section, Soft } from '../../ui/page.tsx';
+import { useJob } from '../../ui/world-context.ts';
+import { HolderLine } from '../holder-line.tsx';
+import { AssemblyCheck } from './assembly-check.tsx';
+import { DatumCheck } from './datum-check.tsx';
+import { JointDrawing } from './joint-drawing.tsx';
+
+/** A joint: what must be so before its first bolt, in the order a crew comes to it, and where it stands. */
+export function BeforeScreen({ state }: { readonly state: OpenJoint }) {
+  const say = useSay();
+  const trade = useTrade();
+  const { world, book } = useJob();
+  const { joint, card, holds, withdrawn, where, steps } = state;
+  const named = world.holder !== undefined;
+  const needsSnug = card.checks.some(({ check }) => check === 'snug: firm contact');
+  const toolsUnchecked = toolsOf(state).filter(
+    (tool) => !book.fold.state('tool', tool).checks.some(({ mention, passed }) => passed && mention.on === today()),
+  );
+  const ready =
+    named &&
+    withdrawn === undefined &&
+    holds.length === 0 &&
+    joint.datum?.agrees === true &&
+    joint.assembly?.passed === true &&
+    (!needsSnug || joint.snug?.passed === true) &&
+    toolsUnchecked.length === 0;
+  return (
+    <Page title={joint.tag ?? joint.joint} back="/">
+      <Soft>{card.title}</Soft>
+      {withdrawn === undefined ? null : <Banner level="stop">{say('tighten.stopped')}</Banner>}
+      {card.reasons.map((reason) => (
+        <Banner key={reason.code} level="mind">
+          <p>{says(reason)}</p>
+          <p>{remedy(reason)}</p>
+          {holds.includes(reason) ? <Release state={state} code={reason.code} /> : null}
+        </Banner>
+      ))}
+      <HolderLine />
+      {where === 'done' || where === 'signed' ? <Sign state={state} /> : null}
+      {steps.length > 0 && where !== 'done' && where !== 'signed' ? (
+        <>
+          <Section title={say('joint.permits')}>
+            <Permits state={state} />
+          </Section>
+          <DatumCheck state={state} disabled={!named} />
+          <AssemblyCheck state={state} disabled={!named} />
+          {needsSnug ? <SnugCheck state={state} disabled={!named} /> : null}
+          {toolsUnchecked.map((tool) => (
+            <Section key={tool} title={say('joint.tool-check', { tool })}>
+              <Soft>{say('joint.tool-check-text')}</Soft>
+              <LinkButton href={`/tool/${encodeURIComponent(tool)}`}>{say('joint.tool-check', { tool })}</LinkButton>
+            </Section>
+          ))}
+          <Section title={say('joint.cautions')}>
+            <ul>
+              {card.cautions.map((code) => (
+                <li key={code} className={css.check}>
+                  {trade.caution(code)}
+                </li>
+              ))}
+            </ul>
+          </Section>
+          {ready ? (
+            <LinkButton href={`/joint/${joint.joint}/tighten`} kind="act">
+              {say('joint.begin')}
+            </LinkButton>
+          ) : (
+            <Button kind="act" disabled>
+              {say('joint.begin')}
+            </Button>
+          )}
+        </>
+      ) : null}
+      <Findings state={state} />
+      <JointDrawing state={state} />
+      <Row>
+        <LinkButton href={`/joint/${joint.joint}/inspect`}>{say('joint.inspect')}</LinkButton>
+        <LinkButton href={`/joint/${joint.joint}/loosen`}>{say('joint.loosen')}</LinkButton>
+      </Row>
+    </Page>
+  );
+}
+
+/** Serial numbers that the card's settings belong to, or the tools that took over. */
+const toolsOf = ({ joint, card }: OpenJoint): string[] => {
+  const planned = card.subgroups.flatMap(({ tightening }) => (tightening?.steps ?? []).flatMap(({ setting }) => setting?.tool ?? []));
+  return [...new Set(planned.map((tool) => joint.swaps.findLast(({ from }) => from === tool)?.to ?? tool))];
+};
+
+function Permits({ state: { card } }: { readonly state: OpenJoint }) {
+  const say = useSay();
+  const { permit, zone, hotWorkPermit, gasTest, pressure } = card.permits;
+  const told = [
+    pressure ? say('joint.pressure') : undefined,
+    permit === undefined ? undefined : say('joint.permit', { permit }),
+    zone === undefined || zone === 'none' ? undefined : say('joint.zone', { zone }),
+    hotWorkPermit === undefined ? undefined : say('joint.hot-work', { permit: hotWorkPermit }),
+    gasTest === undefined ? undefined : say('joint.gas-test', { test: gasTest }),
+  ].filter((one) => one !== undefined);
+  return told.length === 0 ? (
+    <Soft>–</Soft>
+  ) : (
+    <ul>
+      {told.map((one) => (
+        <li key={one}>{one}</li>
+      ))}
+    </ul>
+  );
+}
+
+function Release({ state: { joint }, code }: { readonly state: OpenJoint; readonly code: string }) {
+  const say = useSay();
+  const { world, book } = useJob();
+  const name = world.holder === undefined ? say('who.nobody') : (book.nameOf(world.holder) ?? world.holder);
+  return (
+    <Button
+      disabled={world.holder === undefined}
+      onClick={() => void book.record('point-released', { joint: joint.joint, point: 'hold', name: code }, world.holder)}
+    >
+      {say('joint.release', { name })}
+    </Button>
+  );
+}
+
+function SnugCheck({ state: { joint }, disabled }: { readonly state: OpenJoint; readonly disabled: boolean }) {
+  const say = useSay();
+  const { world, book } = useJob();
+  const record = (passed: boolean) => void book.record('snug-checked', { joint: joint.joint, passed }, world.holder);
+  return (
+    <Section title={say('joint.snug')}>
+      {joint.snug?.passed ? <Banner level="fine">{say('joint.snug-yes')}</Banner> : null}
+      {joint.snug?.passed === false ? <Banner level="mind">{say('joint.snug-wait')}</Banner> : null}
+      {joint.snug?.passed ? null : (
+        <Row>
+          <Button disabled={disabled} onClick={() => record(true)}>
+            {say('joint.snug-yes')}
+          </Button>
+          <Button disabled={disabled} kind="stop" onClick={() => record(false)}>
+            {say('joint.snug-no')}
+          </Button>
+        </Row>
+      )}
+    </Section>
+  );
+}
+
+function Sign({ state: { joint, where } }: { readonly state: OpenJoint }) {
+  const say = useSay();
+  const { world, book } = useJob();
+  const [, go] = useLocation();
+  const [busy, setBusy] = useState(false);
+  const signatures = joint.signatures.map(
+    ({ mention, as }) =>
+      [
+        as,
+        say('joint.signed', { name: (mention.by && book.nameOf(mention.by)) ?? '', time: new Date(mention.at).toLocaleString() }),
+      ] as const,
+  );
+  return (
+    <Section title={say('joint.all-done')}>
+      <Facts facts={signatures} />
+      {where === 'signed' ? null : (
+        <Button
+          kind="act"
+          disabled={world.holder === undefined || busy}
+          onClick={() => {
+            setBusy(true);
+            void book.record('joint-signed', { joint: joint.joint, as: 'crew' }, world.holder).then(() => {
+              setBusy(false);
+              go('/');
+            });
+          }}
+        >
+          {say('joint.sign')}
+        </Button>
+      )}
+    </Section>
+  );
+}
+
+function Findings({ state: { joint } }: { readonly state: OpenJoint }) {
+  const say = useSay();
+  if (joint.found.length === 0) return null;
+  return (
+    <Section title={say('joint.findings')}>
+      {joint.found.map(({ id, notice }) => (
+        <Banner key={id} level="mind">
+          <p>{says(notice)}</p>
+          <p>{remedy(notice)}</p>
+        </Banner>
+      ))}
+    </Section>
+  );
+}

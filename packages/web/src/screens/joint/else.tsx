@@ -1,0 +1,146 @@
+import { useState } from 'react';
+import { useLocation } from 'wouter';
+import { currentStep, taskOf } from '../../job/next-bolt.ts';
+import type { OpenJoint } from '../../job/open-joint.ts';
+import { useSay } from '../../language/speech.tsx';
+import { Banner, Button, Field, Page, Row, Section, Soft } from '../../ui/page.tsx';
+import { smallPhoto } from '../../ui/small-photo.ts';
+import { useJob } from '../../ui/world-context.ts';
+
+const TROUBLE = [
+  'bolt spun with nut',
+  'no stall',
+  'stalled at once',
+  'unplanned second pull',
+  'wrong setting',
+  'wet',
+  'thread damaged',
+  'something else',
+] as const;
+const CAUSES = ['empty', 'hot', 'fault', 'pressure lost', 'not known'] as const;
+
+/** Something else than a bolt done: a short way for each, and what happens next. A cut-out is not a stall. */
+export function ElseScreen({ state, bolt }: { readonly state: OpenJoint; readonly bolt: number }) {
+  const say = useSay();
+  const { world, book } = useJob();
+  const [, go] = useLocation();
+  const { joint, card, steps } = state;
+  const back = `/joint/${joint.joint}/tighten`;
+  const step = currentStep(steps)?.step;
+  const tool = step === undefined ? undefined : taskOf(joint, card, bolt, step)?.tool;
+  const [what, setWhat] = useState<(typeof TROUBLE)[number]>();
+  const [text, setText] = useState('');
+  const [next, setNext] = useState<'cut-out' | 'trouble' | 'photo'>();
+  const cutOut = async (cause: (typeof CAUSES)[number]) => {
+    await book.record('tool-cut-out', { joint: joint.joint, bolt, tool: tool ?? '?', cause }, world.holder);
+    setNext('cut-out');
+  };
+  const trouble = async () => {
+    await book.record(
+      'bolt-trouble',
+      { joint: joint.joint, bolt, what: what!, ...(text.trim() === '' ? {} : { text: text.trim() }) },
+      world.holder,
+    );
+    setNext('trouble');
+  };
+  const photo = async (file: File | undefined) => {
+    if (!file) return;
+    const bytes = await smallPhoto(file);
+    const hash = await world.device.attach(book.job, bytes);
+    await book.record('photo-taken', { joint: joint.joint, bolt, photo: hash, type: 'image/jpeg' }, world.holder);
+    setNext('photo');
+  };
+  return (
+    <Page title={say('else.title', { bolt })} back={back}>
+      {next === 'cut-out' ? <Banner level="mind">{say('else.cut-out-next')}</Banner> : null}
+      {next === 'trouble' ? <Banner level="mind">{say('else.next-stop')}</Banner> : null}
+      {next === 'photo' ? <Banner level="fine">{say('else.photo-kept')}</Banner> : null}
+      {next === undefined ? null : (
+        <Button kind="act" onClick={() => go(back)}>
+          {say('app.back')}
+        </Button>
+      )}
+      {tool === undefined ? null : (
+        <Section title={say('else.cut-out')}>
+          <Soft>{say('else.cut-out-text')}</Soft>
+          <Row>
+            {CAUSES.map((cause) => (
+              <Button key={cause} onClick={() => void cutOut(cause)}>
+                {say(`else.cause-${cause}`)}
+              </Button>
+            ))}
+          </Row>
+        </Section>
+      )}
+      {tool === undefined ? null : <Battery tool={tool} />}
+      <Section title={say('tighten.else')}>
+        <Row>
+          {TROUBLE.map((one) => (
+            <Button key={one} kind={one === what ? 'act' : 'plain'} aria-pressed={one === what} onClick={() => setWhat(one)}>
+              {say(`else.${one}`)}
+            </Button>
+          ))}
+        </Row>
+        <Field label={say('else.note')}>
+          <input value={text} onChange={(event) => setText(event.target.value)} />
+        </Field>
+        <Button kind="stop" disabled={what === undefined} onClick={() => void trouble()}>
+          {say('else.record')}
+        </Button>
+      </Section>
+      <Field label={say('else.photo')}>
+        <input type="file" accept="image/*" capture="environment" onChange={(event) => void photo(event.target.files?.[0])} />
+      </Field>
+    </Page>
+  );
+}
+
+/** The battery in the tool: what the gauge shows is one press, a change is two. */
+function Battery({ tool }: { readonly tool: string }) {
+  const say = useSay();
+  const { world, book } = useJob();
+  const batteries = book.fold.ids('battery').map((id) => book.fold.state('battery', id));
+  const inTool = batteries.find((one) => one.inTool === tool);
+  const [name, setName] = useState('');
+  const change = (battery: string) =>
+    void book.record('battery-changed', { tool, battery, ...(inTool ? { out: inTool.battery } : {}) }, world.holder);
+  return (
+    <>
+      {inTool ? (
+        <Section title={`${say('else.gauge')}: ${inTool.battery}`}>
+          <Row>
+            {[0, 1, 2, 3, 4].map((bars) => (
+              <Button
+                key={bars}
+                aria-label={`${say('else.gauge-of')} ${bars}`}
+                onClick={() => void book.record('gauge-read', { battery: inTool.battery, bars, of: 4 }, world.holder)}
+              >
+                {bars}
+              </Button>
+            ))}
+          </Row>
+          {inTool.readings.length > 0 ? (
+            <Soft>{say('today.gauge', { bars: inTool.readings.at(-1)!.bars, of: inTool.readings.at(-1)!.of })}</Soft>
+          ) : null}
+        </Section>
+      ) : null}
+      <Section title={say('else.battery')}>
+        <Row>
+          {batteries
+            .filter((one) => one.inTool === undefined)
+            .map(({ battery }) => (
+              <Button key={battery} onClick={() => change(battery)}>
+                {battery}
+              </Button>
+            ))}
+        </Row>
+        <Field label={say('else.battery-in')}>
+          <input value={name} onChange={(event) => setName(event.target.value)} autoComplete="off" />
+        </Field>
+        <Button disabled={name.trim() === ''} onClick={() => change(name.trim())}>
+          {say('else.battery')}
+        </Button>
+      </Section>
+    </>
+  );
+}

@@ -1,0 +1,29 @@
+import { useSay } from '../../language/speech.tsx';
+import { Button } from '../../ui/page.tsx';
+import css from './tighten.module.css';
+
+/** Another setting than at the bolt before: the tool is set anew, and the second person reads it. */
+export function SettingChange({
+  was,
+  setting,
+  onSeen,
+}: {
+  readonly was: string | undefined;
+  readonly setting: string;
+  readonly onSeen: () => void;
+}) {
+  const say = useSay();
+  return (
+    <div className={css.change} role="alert">
+      <h2>{say('tighten.setting-changes')}</h2>
+      {was === undefined ? null : (
+        <p>
+          <s>{say('tighten.setting-was', { setting: was })}</s>
+        </p>
+      )}
+      <Button kind="stop" onClick={onSeen}>
+        {say('tighten.setting-seen', { setting })}
+      </Button>
+    </div>
+  );
+}

@@ -1,0 +1,221 @@
+import type { EndSignal } from '@clampwright/core';
+import { useState } from 'react';
+import { useLocation } from 'wouter';
+import { lastTightened, type StepState, taskOf } from '../../job/next-bolt.ts';
+import type { OpenJoint } from '../../job/open-joint.ts';
+import { readNumber } from '../../language/read-number.ts';
+import { useSay, useTrade } from '../../language/speech.tsx';
+import { useAwake } from '../../ui/awake.ts';
+import { cheer } from '../../ui/cheer.ts';
+import { MainAction } from '../../ui/main-action.tsx';
+import { Banner, Button, Check, Field, LinkButton, Page, Row } from '../../ui/page.tsx';
+import { useSettings } from '../../ui/settings.ts';
+import { useJob } from '../../ui/world-context.ts';
+import { Batch } from './batch.tsx';
+import { JointDrawing } from './joint-drawing.tsx';
+import { OtherBolt } from './other-bolt.tsx';
+import { SettingChange } from './setting-change.tsx';
+import css from './tighten.module.css';
+
+/** One bolt after the other: which, at what setting, until what, and one action. */
+export function TightenScreen({ state }: { readonly state: OpenJoint }) {
+  const say = useSay();
+  const { world } = useJob();
+  const { joint, current, withdrawn, holds } = state;
+  const back = `/joint/${joint.joint}`;
+  useAwake();
+  if (withdrawn !== undefined || holds.length > 0 || world.holder === undefined)
+    return (
+      <Page title={say('tighten.title', { tag: joint.tag ?? '' })} back={back}>
+        <Banner level="stop">
+          {withdrawn !== undefined ? say('tighten.stopped') : say(holds.length > 0 ? 'today.held' : 'who.needed')}
+        </Banner>
+      </Page>
+    );
+  if (!current)
+    return (
+      <Page title={say('tighten.title', { tag: joint.tag ?? '' })} back={back}>
+        <Banner level="fine">{say('joint.all-done')}</Banner>
+        <LinkButton href={back} kind="act">
+          {say('joint.sign')}
+        </LinkButton>
+        <Undo state={state} />
+      </Page>
+    );
+  return <Pull key={`${current.step} ${current.open[0]!.join()}`} state={state} current={current} />;
+}
+
+function Pull({ state, current }: { readonly state: OpenJoint; readonly current: StepState }) {
+  const say = useSay();
+  const trade = useTrade();
+  const settings = useSettings();
+  const [, go] = useLocation();
+  const { world, book } = useJob();
+  const { joint, card } = state;
+  const [chosen, setChosen] = useState<{ readonly bolt: number; readonly why: string }>();
+  const [angle, setAngle] = useState('');
+  const [moved, setMoved] = useState(false);
+  const [radio, setRadio] = useState(false);
+  const [batch, setBatch] = useState(false);
+  const [failed, setFailed] = useState(false);
+  const last = lastTightened(joint, world.device.id);
+  const bolts = chosen ? [chosen.bolt] : current.open[0]!;
+  const task = taskOf(joint, card, bolts[0]!, current.step);
+  const before = last?.step === current.step ? taskOf(joint, card, last.bolt, current.step)?.setting : undefined;
+  const changes = last !== undefined && task?.setting !== undefined && before !== task.setting;
+  const [seen, setSeen] = useState(false);
+  if (!task) return null;
+  const battery = batteryIn(
+    book.fold.ids('battery').map((id) => book.fold.state('battery', id)),
+    task.tool,
+  );
+  const end: EndSignal['kind'] = current.repeats && moved ? 'stall' : task.plan.end.kind;
+  const told = {
+    joint: joint.joint,
+    step: current.step,
+    card: joint.plan!.slice.card,
+    end,
+    ...(task.tool === undefined ? {} : { tool: task.tool }),
+    ...(task.setting === undefined ? {} : { setting: task.setting }),
+    ...(battery === undefined ? {} : { battery: battery.battery }),
+  };
+  const degrees = readNumber(angle);
+  const record = async (which: readonly number[]) => {
+    try {
+      if (chosen && chosen.why.trim() !== '')
+        await book.record('note-written', { joint: joint.joint, text: chosen.why.trim() }, world.holder);
+      if (which.length === 1)
+        await book.record(
+          'bolt-tightened',
+          { ...told, bolt: which[0]!, ...(degrees === undefined ? {} : { angleMilliDegree: Math.round(degrees * 1000) }) },
+          world.holder,
+        );
+      else await book.record('batch-tightened', { ...told, bolts: [...which] }, world.holder);
+      cheer(settings, say('tighten.bolt', { bolt: which.at(-1)! }));
+      setChosen(undefined);
+    } catch {
+      setFailed(true);
+    }
+  };
+  const setting = trade.setting(task.plan, task.setting);
+  const name = bolts.length === 1 ? say('tighten.bolt', { bolt: bolts[0]! }) : say('tighten.bolts', { bolts: bolts.join(' + ') });
+  return (
+    <Page title={say('tighten.title', { tag: joint.tag ?? '' })} back={`/joint/${joint.joint}`}>
+      {failed ? <Banner level="stop">{say('storage.full')}</Banner> : null}
+      <div className={css.pull} data-radio={radio}>
+        <p className={css.step}>{say('tighten.step', { step: trade.step(current.step), n: current.n, of: current.of })}</p>
+        <p className={css.bolt}>{name}</p>
+        <p className={css.settingName}>{say('tighten.setting')}</p>
+        <p className={task.setting === undefined ? css.noSetting : css.setting}>{setting}</p>
+        {radio ? (
+          <>
+            <p className={css.say}>{say('tighten.radio-say', { bolt: bolts.join(' + '), setting })}</p>
+            <p>{say('tighten.radio-back')}</p>
+          </>
+        ) : null}
+        <p className={css.end}>
+          {say('tighten.ends')}: <strong>{trade.end(task.plan.end)}</strong>
+        </p>
+      </div>
+      {changes && !seen ? (
+        <SettingChange was={before} setting={setting} onSeen={() => setSeen(true)} />
+      ) : (
+        <MainAction
+          key={bolts.join()}
+          guard={settings.guard}
+          label={say('tighten.done')}
+          which={say('tighten.done-which', { bolt: bolts.join(' + ') })}
+          onDone={() => void record(bolts)}
+        />
+      )}
+      <LinkButton href={`/joint/${joint.joint}/else/${bolts[0]}`}>{say('tighten.else')}</LinkButton>
+      <Undo state={state} />
+      {current.repeats ? <Check label={say('tighten.moved')} checked={moved} onChange={setMoved} /> : null}
+      {task.plan.end.kind === 'mark at angle' ? (
+        <Field label={say('tighten.angle')}>
+          <input inputMode="decimal" value={angle} onChange={(event) => setAngle(event.target.value)} autoComplete="off" />
+        </Field>
+      ) : null}
+      {radio ? null : <JointDrawing state={state} now={bolts} turnable />}
+      <PullFacts state={state} current={current} bolt={bolts[0]!} />
+      <Row>
+        <Button aria-pressed={radio} onClick={() => setRadio(!radio)}>
+          {say('tighten.radio')}
+        </Button>
+        <Button aria-pressed={batch} onClick={() => setBatch(!batch)}>
+          {say('tighten.batch')}
+        </Button>
+      </Row>
+      {batch ? (
+        <Batch
+          lines={current.open}
+          same={(bolt) => taskOf(joint, card, bolt, current.step)?.setting === task.setting}
+          onDone={(which) => void record(which).then(() => setBatch(false))}
+        />
+      ) : null}
+      <OtherBolt open={current.open.flat()} next={current.open[0]![0]!} onChosen={(bolt, why) => setChosen({ bolt, why })} />
+      <Button kind="quiet" onClick={() => go('/')}>
+        {say('app.today')}
+      </Button>
+    </Page>
+  );
+}
+
+function PullFacts({
+  state: { joint, card },
+  current,
+  bolt,
+}: {
+  readonly state: OpenJoint;
+  readonly current: StepState;
+  readonly bolt: number;
+}) {
+  const say = useSay();
+  const trade = useTrade();
+  const { book } = useJob();
+  const task = taskOf(joint, card, bolt, current.step);
+  const battery = batteryIn(
+    book.fold.ids('battery').map((id) => book.fold.state('battery', id)),
+    task?.tool,
+  );
+  const force = task?.plan.setting?.reaction;
+  const shown = force === undefined ? undefined : `${trade.figure(force / 1000, 1)} kN`;
+  const torque = task?.plan.setting?.torque;
+  const facts = [
+    say('tighten.left', { count: current.left }),
+    task?.tool && say('tighten.tool', { tool: task.tool }),
+    torque && `${trade.figure(torque / 1000, 0)} N·m`,
+    shown &&
+      (card.reactionPoint === undefined
+        ? say('tighten.reaction-force', { force: shown })
+        : say('tighten.reaction', { point: card.reactionPoint, force: shown })),
+    task?.tool &&
+      (battery ? say('tighten.battery', { battery: battery.battery, pulls: battery.boltsSinceChange }) : say('tighten.no-battery')),
+  ].filter((one) => typeof one === 'string');
+  return (
+    <ul className={css.facts}>
+      {facts.map((fact) => (
+        <li key={fact}>{fact}</li>
+      ))}
+    </ul>
+  );
+}
+
+const batteryIn = <B extends { readonly inTool?: string }>(batteries: readonly B[], tool: string | undefined): B | undefined =>
+  tool === undefined ? undefined : batteries.find(({ inTool }) => inTool === tool);
+
+/** Takes back the last bolt that this device recorded: a correction, which removes nothing. */
+function Undo({ state: { joint } }: { readonly state: OpenJoint }) {
+  const say = useSay();
+  const { world, book } = useJob();
+  const last = lastTightened(joint, world.device.id);
+  if (!last || last.told.batch) return null;
+  return (
+    <Button
+      kind="quiet"
+      onClick={() => void book.record('correction', { corrects: last.told.entry, reason: say('tighten.undo-why') }, world.holder)}
+    >
+      {say('tighten.undo', { bolt: last.bolt })}
+    </Button>
+  );
+}

@@ -1,0 +1,57 @@
+import { useState } from 'react';
+import { useSay } from '../language/speech.tsx';
+import { HoldButton } from './hold-button.tsx';
+import { Button, Row } from './page.tsx';
+
+interface MainActionProps {
+  readonly guard: 'hold' | 'second';
+  readonly label: string;
+  /** what the second person is asked */
+  readonly which: string;
+  readonly onDone: () => void;
+}
+
+/** The one big action, guarded as the device is set: held for a moment, or confirmed by the second person. It goes off once. */
+export function MainAction({ guard, label, which, onDone }: MainActionProps) {
+  const say = useSay();
+  const [asked, setAsked] = useState(false);
+  const [gone, setGone] = useState(false);
+  const go = () => {
+    if (gone) return;
+    setGone(true);
+    onDone();
+  };
+  if (guard === 'hold')
+    return (
+      <HoldButton hint={say('tighten.done-hold')} disabled={gone} onHeld={go}>
+        {label}
+      </HoldButton>
+    );
+  return asked ? (
+    <>
+      <p role="alert">{which}</p>
+      <Row>
+        <Button onClick={() => setAsked(false)}>{say('app.no')}</Button>
+        <Button kind="act" disabled={gone} onClick={go}>
+          {say('tighten.done-second')}
+        </Button>
+      </Row>
+    </>
+  ) : (
+    <button
+      type="button"
+      className={undefined}
+      onClick={() => setAsked(true)}
+      style={{
+        minHeight: '8rem',
+        font: '750 1.9rem / 1.1 var(--letters)',
+        background: 'var(--act)',
+        color: 'var(--on-act)',
+        border: 0,
+        borderRadius: 3,
+      }}
+    >
+      {label}
+    </button>
+  );
+}
