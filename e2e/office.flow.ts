@@ -1,4 +1,5 @@
-import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join as path } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
@@ -48,6 +49,24 @@ test('a planner opens a job, issues the demo’s plan, and a phone joins and see
   await desk.getByLabel('Number of this issue').fill('P-1');
   await desk.getByRole('button', { name: 'Issue the plan' }).click();
   await desk.getByText(/^Plan P-1/).waitFor();
+
+  // papers are made by the browser itself, without network
+  await desk.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  await office.context.setOffline(true);
+  for (const [button, file] of [
+    ['Bolting cards A6', 'cards-A6.pdf'],
+    ['Tags on sheets', 'tags-sheet.pdf'],
+    ['Plan for review', 'plan.pdf'],
+    ['Workbook (XLSX)', 'clampwright.xlsx'],
+  ] as const) {
+    const coming = desk.waitForEvent('download');
+    await desk.getByRole('button', { name: button }).click();
+    const saved = path(folder, file);
+    await (await coming).saveAs(saved);
+    const text = file.endsWith('.pdf') ? execFileSync('pdftotext', [saved, '-']).toString() : readFileSync(saved).toString('latin1', 0, 2);
+    expect(text, file).toContain(file.endsWith('.pdf') ? 'FB-S1' : 'PK');
+  }
+  await office.context.setOffline(false);
 
   await desk.getByLabel('What to call it').fill('phone 1');
   await desk.getByRole('button', { name: 'A code for a new device' }).click();

@@ -6,6 +6,7 @@ import { Board } from './board.tsx';
 import { Devices } from './devices.tsx';
 import { Handover } from './handover.tsx';
 import { Jobs } from './jobs.tsx';
+import { Papers } from './papers.tsx';
 import { People } from './people.tsx';
 import { PlanIssue } from './plan-issue.tsx';
 import { server, useSession } from './session.ts';
@@ -33,6 +34,7 @@ export function OfficeScreen({ onEnrolled }: { readonly onEnrolled: () => void }
               <Devices />
               <Board />
               <Settle />
+              <Papers />
               <Handover />
             </>
           ) : null}
