@@ -126,6 +126,8 @@ const ifc = async (): Promise<Fuzzed> => {
   const models = ['splice-ifc4-mm', 'flange-ifc2x3-inch', 'asked-ifc4x3-m'].map(
     (name) => new Uint8Array(readFileSync(`packages/papers/fixtures/ifc/${name}.ifc`)),
   );
+  // the parser is loaded once; that is no time of an input
+  await readModel(models[0]!, 'a.ifc');
   const words = [
     ...NUMBERS,
     '#1',
@@ -174,7 +176,10 @@ const openJson = async (): Promise<Fuzzed> => {
   for await (const { path, bytes } of openExport(source, TEST_JOB)) files.set(path, bytes);
   await source.close();
   let stores = 0;
-  const fresh = () => openStore({ folder: join(folder, `into-${(stores += 1)}`) });
+  const fresh = () => {
+    stores += 1;
+    return openStore({ folder: join(folder, `into-${stores}`) });
+  };
   let store: Store = await fresh();
   const words = [...NUMBERS, '{', '}', '[', 'null', '"size":0', '"root":""', '../../../etc/passwd', '"files":{}', '"books":[]', '\\u0000'];
   return {
