@@ -14,7 +14,7 @@ import { mutated } from './mutate.ts';
 import type { Random } from './random.ts';
 
 /** A reader to be fuzzed: makes an input of a random state, reads it, and gives what was said. */
-export interface Fuzzed {
+interface Fuzzed {
   readonly next: (random: Random) => Promise<readonly Notice[]>;
   readonly close?: () => Promise<void>;
 }
