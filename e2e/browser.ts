@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type BrowserContext, chromium } from 'playwright-core';
@@ -17,17 +17,40 @@ const ARGUMENTS = [
 
 export interface OpenBrowser {
   readonly context: BrowserContext;
+  /** Ends every process of it at once, as a flat battery does, and opens it again on the same profile. */
+  readonly killAndOpen: () => Promise<OpenBrowser>;
   readonly close: () => Promise<void>;
 }
+type Options = Parameters<typeof chromium.launchPersistentContext>[1];
 
-export async function openBrowser(options: Parameters<typeof chromium.launchPersistentContext>[1] = {}): Promise<OpenBrowser> {
-  const profile = mkdtempSync(join(tmpdir(), 'clampwright-browser-'));
+export const openBrowser = (options: Options = {}): Promise<OpenBrowser> =>
+  openOn(mkdtempSync(join(tmpdir(), 'clampwright-browser-')), options);
+
+async function openOn(profile: string, options: Options): Promise<OpenBrowser> {
   const context = await chromium.launchPersistentContext(profile, { executablePath: '/usr/bin/chromium', args: ARGUMENTS, ...options });
   return {
     context,
+    killAndOpen: async () => {
+      for (const pid of processesOf(profile)) process.kill(pid, 'SIGKILL');
+      await context.close().catch(() => undefined);
+      for (const lock of ['SingletonLock', 'SingletonCookie', 'SingletonSocket']) rmSync(join(profile, lock), { force: true });
+      return openOn(profile, options);
+    },
     close: async () => {
       await context.close();
       rmSync(profile, { recursive: true, force: true });
     },
   };
+}
+
+const processesOf = (profile: string): number[] =>
+  readdirSync('/proc')
+    .map(Number)
+    .filter((pid) => pid > 0 && commandOf(pid).includes(`--user-data-dir=${profile}`));
+function commandOf(pid: number): string {
+  try {
+    return readFileSync(`/proc/${pid}/cmdline`, 'utf8');
+  } catch {
+    return '';
+  }
 }

@@ -17,5 +17,6 @@ check('lint: oxlint, type-aware', 'node_modules/.bin/oxlint', [
 ]);
 check('unused code', 'node_modules/.bin/knip', []);
 tests('unit', []);
-if (debianPackages(BROWSER)) tests('browser flows', ['--config', 'e2e/vitest.config.ts']);
+// two flows; `npm run test:web` has them all
+if (debianPackages(BROWSER)) tests('browser flows', ['--config', 'e2e/vitest.config.ts', 'verify.flow', 'plan.flow']);
 finish();

@@ -1,66 +1,73 @@
-import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
-import { openExport, openImport } from '@clampwright/server';
-import { FolderTaken, openStore, type Store } from '@clampwright/store';
-import { EXIT, refuse } from './exit.ts';
-import { isFile, isFolder } from './job-folder.ts';
-import { faultsText } from './plan-text.ts';
-import { reading } from './store-commands.ts';
-import { type DataOption, whereOf, whereText } from './where-data-lies.ts';
+import { civilDate, duties, type Plan, YEARLY_SAMPLE } from '@clampwright/core';
+import {
+  type DueDay,
+  dueCalendar,
+  dutyDays,
+  logTables,
+  planDays,
+  planTables,
+  type ReportSource,
+  type SheetTable,
+  tableCsv,
+  tablesXlsx,
+} from '@clampwright/papers/out';
+import { finishedJoints } from '@clampwright/record';
+import { refuse } from './exit.ts';
+import { NO_KEY, onBook } from './on-book.ts';
+import { type OutOption, plannedFor } from './planned-for.ts';
+import type { DataOption } from './where-data-lies.ts';
 
-/** What a job may be written out as; another format is a line here and a choice of the verb. */
-const FORMATS = { open: writeOpen } as const;
-
-interface ExportOptions extends DataOption {
-  readonly out: string;
-  readonly format: keyof typeof FORMATS;
+/** What an export is written from: a plan, and the log where a book was named. */
+interface Exported {
+  readonly folder: string;
+  readonly plan: Plan;
+  readonly log?: ReportSource;
+  readonly tables: readonly SheetTable[];
+  readonly days: readonly DueDay[];
+  readonly made: Date;
 }
 
-/** `clampwright export JOB --out FOLDER`: the folder appears whole, or not at all. */
-export const exportCommand = (job: string, options: ExportOptions): Promise<number> =>
-  reading(whereOf(options), async (store) => {
-    const books = (await store.books()).map((book) => book.job);
-    if (!books.includes(job)) return refuse(`There is no book ${job}. Books: ${books.join(', ') || 'none'}.`);
-    if (existsSync(options.out)) return refuse(`${options.out} is there already and is left as it is. Choose a new folder.`);
-    return FORMATS[options.format](store, job, options.out);
+type Files = Readonly<Record<string, string | Uint8Array>>;
+
+/** What each format writes: a format is its line here. */
+const WRITERS = {
+  xlsx: async ({ tables, made }) => ({ 'clampwright.xlsx': await tablesXlsx(tables, made) }),
+  csv: async ({ tables }) =>
+    Object.fromEntries(tables.map((table) => [`${table.name.toLowerCase().replace(/\W+/g, '-')}.csv`, tableCsv(table)])),
+  ics: async ({ plan, days, made }) => ({ 'due-dates.ics': dueCalendar(plan.job.title, days, made) }),
+} satisfies Readonly<Record<string, (of: Exported) => Promise<Files>>>;
+
+const EXPORT_FORMATS = Object.keys(WRITERS) as readonly (keyof typeof WRITERS)[];
+
+export interface ExportOptions extends OutOption, DataOption {
+  readonly format?: readonly (keyof typeof WRITERS)[];
+  /** id of the job whose log goes out with the plan */
+  readonly book?: string;
+}
+
+/** `clampwright export FOLDER`: plan, and log where a book is named, as files that other programs read. */
+export async function exportCommand(folder: string, options: ExportOptions): Promise<number> {
+  const { book } = options;
+  if (book === undefined) return exported(folder, options);
+  const { reportSource } = await import('@clampwright/server');
+  return onBook(book, options, async (store) => {
+    const log = await reportSource(store, book);
+    return log ? exported(folder, options, log) : refuse(NO_KEY);
+  });
+}
+
+const exported = (folder: string, { format = EXPORT_FORMATS, out }: ExportOptions, log?: ReportSource): Promise<number> =>
+  plannedFor(folder, { out }, 'export, formats', async (plan, { made, progress }) => {
+    const tables = [...planTables(plan), ...(log ? await logTables(log) : [])];
+    const days = [...planDays(plan), ...(log ? dutyDays(dutiesOf(log, made)) : [])];
+    const files: Record<string, string | Uint8Array> = {};
+    for (const [at, one] of format.entries()) {
+      Object.assign(files, await WRITERS[one]({ folder, plan, tables, days, made, ...(log ? { log } : {}) }));
+      progress?.(at + 1, format.length);
+    }
+    return files;
   });
 
-async function writeOpen(store: Store, job: string, out: string): Promise<number> {
-  const part = `${out}.${process.pid}.part`;
-  let [files, size] = [0, 0];
-  for await (const { path, bytes } of openExport(store, job)) {
-    mkdirSync(dirname(join(part, path)), { recursive: true });
-    writeFileSync(join(part, path), bytes, { flag: 'wx' });
-    files += 1;
-    size += bytes.length;
-  }
-  renameSync(part, out);
-  process.stdout.write(`${out}: ${files} files, ${size} bytes\n`);
-  return EXIT.fine;
-}
-
-/** `clampwright import FOLDER`: an open export into a store that does not hold its books. */
-export async function importCommand(folder: string, options: DataOption): Promise<number> {
-  if (!isFolder(folder)) return refuse(`There is no folder ${folder}.`);
-  const where = whereOf(options);
-  let store: Store;
-  try {
-    store = await openStore(where);
-  } catch (error) {
-    if (error instanceof FolderTaken) return refuse(`${error.message}.`);
-    throw error;
-  }
-  try {
-    const taken = await openImport(store, async (path) => {
-      const inside = !path.split(/[\\/]/).includes('..') && isFile(join(folder, path));
-      return inside ? new Uint8Array(readFileSync(join(folder, path))) : undefined;
-    });
-    if (!taken.ok) return refuse(`Not taken over.\n${faultsText(taken.notices, 'metric')}`);
-    process.stdout.write(
-      `${taken.value.map(({ job, size }) => `${job}: ${size} entries, whole`).join('\n')}\nTaken over to ${whereText(where)} and read again.\n`,
-    );
-    return EXIT.fine;
-  } finally {
-    await store.close();
-  }
-}
+/** When the signed joints of a book fall due for retightening, by the yearly rule. */
+const dutiesOf = ({ fold }: ReportSource, made: Date) =>
+  duties(finishedJoints(fold), YEARLY_SAMPLE, civilDate(made.toISOString().slice(0, 10))!);

@@ -1,11 +1,10 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { MOST_REPORTED, makeHandover, makeReport } from '@clampwright/server';
-import type { Store } from '@clampwright/store';
 import { refuse } from './exit.ts';
+import { NO_KEY, onBook } from './on-book.ts';
 import { paperOptions } from './paper-edge.ts';
 import { faultsText } from './plan-text.ts';
-import { reading } from './store-commands.ts';
-import { type DataOption, whereOf } from './where-data-lies.ts';
+import type { DataOption } from './where-data-lies.ts';
 import { once, written } from './written.ts';
 
 export interface HandoverCommandOptions extends DataOption {
@@ -14,8 +13,6 @@ export interface HandoverCommandOptions extends DataOption {
   /** folder with organisation.yaml */
   readonly organisation?: string;
 }
-
-const NO_KEY = 'No server has opened this store yet, so it has no key to sign with.';
 
 /** `clampwright handover JOB FILE`: one file that a stranger can verify, with the report in it. */
 export const handoverCommand = (job: string, file: string, options: HandoverCommandOptions): Promise<number> =>
@@ -46,10 +43,3 @@ function paperOf({ organisation, data }: HandoverCommandOptions) {
   if (faults.length > 0) process.stderr.write(`${faultsText(faults, 'metric')}\n`);
   return options;
 }
-
-const onBook = (job: string, options: DataOption, work: (store: Store) => Promise<number>): Promise<number> =>
-  reading(whereOf(options), async (store) => {
-    const books = await store.books();
-    if (books.some((book) => book.job === job)) return work(store);
-    return refuse(`There is no book ${job}. Books: ${books.map((book) => book.job).join(', ') || 'none'}.`);
-  });

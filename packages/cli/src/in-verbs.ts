@@ -1,4 +1,4 @@
-import { type Command, Option } from 'commander';
+import type { Command } from 'commander';
 
 /** The verbs that take in what others made. What they need is loaded when they are called. */
 export function addInVerbs(program: Command, finish: (code: Promise<number>) => Promise<void>): void {
@@ -44,20 +44,23 @@ Exit code: 0 shown or entered; 2 nothing was entered.`,
     );
 
   program
-    .command('export')
+    .command('export-book')
     .argument('<job>', 'id of the job')
     .requiredOption('--out <folder>', 'a new folder')
-    .addOption(new Option('--format <format>', 'what to write').choices(['open']).default('open'))
     .option('--data <folder>', 'where the books lie; DATABASE_URL comes first', 'clampwright-data')
     .description('write everything that a job holds as plain files: entries, receipts, heads, attachments, yard book, schemas')
-    .addHelpText('after', '\nExample:\n  clampwright export j-… --out pier-4-open\n\nExit code: 0 written; 2 nothing was.')
-    .action((job: string, options) => finish(import('./export-command.ts').then(({ exportCommand }) => exportCommand(job, options))));
+    .addHelpText('after', '\nExample:\n  clampwright export-book j-… --out pier-4-open\n\nExit code: 0 written; 2 nothing was.')
+    .action((job: string, options) =>
+      finish(import('./open-export-command.ts').then(({ openExportCommand }) => openExportCommand(job, options))),
+    );
 
   program
-    .command('import')
-    .argument('<folder>', 'folder that “clampwright export” wrote')
+    .command('import-book')
+    .argument('<folder>', 'folder that “clampwright export-book” wrote')
     .option('--data <folder>', 'where the books lie; DATABASE_URL comes first', 'clampwright-data')
     .description('take over an open export: every file held against its hash, every book read again')
-    .addHelpText('after', '\nExample:\n  clampwright import pier-4-open --data elsewhere\n\nExit code: 0 taken over; 2 nothing was.')
-    .action((folder: string, options) => finish(import('./export-command.ts').then(({ importCommand }) => importCommand(folder, options))));
+    .addHelpText('after', '\nExample:\n  clampwright import-book pier-4-open --data elsewhere\n\nExit code: 0 taken over; 2 nothing was.')
+    .action((folder: string, options) =>
+      finish(import('./open-export-command.ts').then(({ openImportCommand }) => openImportCommand(folder, options))),
+    );
 }

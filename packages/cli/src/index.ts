@@ -6,6 +6,7 @@ import { checkCommand } from './check-command.ts';
 import { addInVerbs } from './in-verbs.ts';
 import { initCommand } from './init-command.ts';
 import { addLogVerbs } from './log-verbs.ts';
+import { addPaperVerbs } from './paper-verbs.ts';
 import { planCommand, SwapRefused } from './plan-command.ts';
 import { showCommand } from './show-command.ts';
 import { simulateCommand } from './simulate-command.ts';
@@ -100,6 +101,7 @@ program
 addAroundVerbs(program, (code) => void finish(code));
 addInVerbs(program, finish);
 addLogVerbs(program, finish);
+addPaperVerbs(program, finish);
 
 try {
   await program.parseAsync();

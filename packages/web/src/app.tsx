@@ -1,5 +1,5 @@
 import { lazy, Suspense, useEffect, useState } from 'react';
-import { Redirect, Route, Switch } from 'wouter';
+import { Redirect, Route, Switch, useLocation } from 'wouter';
 import { keep, kept, openDatabase, type World } from './device/database.ts';
 import { onlyHere, takeOver } from './device/only-here.ts';
 import { useSending } from './device/use-sending.ts';
@@ -104,6 +104,11 @@ function InWorld() {
 
 function Pages({ world }: { readonly world: OpenWorld }) {
   useSending(world);
+  const [path] = useLocation();
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another page begins at its top
+  useEffect(() => {
+    window.scrollTo(0, 0);
+  }, [path]);
   const say = useSay();
   return (
     <Switch>

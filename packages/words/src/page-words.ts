@@ -8,6 +8,7 @@ import { INTERACTION_TEXTS } from './en/interaction-page.ts';
 import { LEVEL_TEXTS, PAGE_TEXTS } from './en/page.ts';
 import { PAPER_TEXTS } from './en/paper.ts';
 import { REPORT_TEXTS } from './en/report.ts';
+import { SHEET_TEXTS } from './en/sheet.ts';
 import { TRUST_TEXTS } from './en/trust.ts';
 import { fill } from './message.ts';
 import type { UnitSystem } from './units.ts';
@@ -20,6 +21,7 @@ const TEXTS = {
   ...AROUND_TEXTS,
   ...PAPER_TEXTS,
   ...REPORT_TEXTS,
+  ...SHEET_TEXTS,
   ...ENTRY_TEXTS,
   ...TRUST_TEXTS,
   ...FAULT_TEXTS,

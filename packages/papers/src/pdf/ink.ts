@@ -16,3 +16,16 @@ export const REPORT_INK: Readonly<Record<Ink, string>> = {
   ready: '#0d4a3a',
   accent: '#123f5c',
 };
+/** Cards, tags and kit lists: black on white, so that any copier will do. */
+export const BLACK_INK: Readonly<Record<Ink, string>> = {
+  ink: '#000000',
+  quiet: '#333333',
+  paper: '#ffffff',
+  mark: '#000000',
+  rule: '#000000',
+  tint: '#ffffff',
+  stop: '#000000',
+  attention: '#000000',
+  ready: '#000000',
+  accent: '#000000',
+};

@@ -13,13 +13,21 @@ export interface PaperOptions {
 
 const BREATH_MS = 40;
 
-/** Counts the steps of a paper that is composed twice, and now and then lets others at the processor: a server that answers, a page that scrolls. */
+/** Counts the steps of a paper that is composed twice. */
 export function twice(steps: number, progress: PaperOptions['progress']): () => Promise<void> {
+  const rest = breath();
   let done = 0;
-  let since = performance.now();
-  return async () => {
+  return () => {
     done += 1;
     progress?.(done, 2 * steps);
+    return rest();
+  };
+}
+
+/** Now and then lets others at the processor: a server that answers, a page that scrolls. */
+export function breath(): () => Promise<void> {
+  let since = performance.now();
+  return async () => {
     if (performance.now() - since < BREATH_MS) return;
     await new Promise((resolve) => setTimeout(resolve));
     since = performance.now();

@@ -1,5 +1,5 @@
 import { ENGINE } from '@clampwright/core';
-import type { PaperOptions } from '@clampwright/papers/out';
+import type { PaperOptions, ReportSource } from '@clampwright/papers/out';
 import { type HandoverSource, writeHandover } from '@clampwright/record';
 import { type BookCheck, checkBook, handoverSource, type Store } from '@clampwright/store';
 import { type DeviceRecord, deviceRecord } from './devices.ts';
@@ -28,20 +28,32 @@ export async function makeHandover(
   return writeHandover(wanted === 'none' ? source : { ...source, report: wanted }, log);
 }
 
-/** The report of a job as it stands; undefined where no server has ever opened the store. */
-export async function makeReport(store: Store, job: string, { made, paper }: HandoverOptions): Promise<Uint8Array | undefined> {
+/** What papers of a book are made from, read whole; undefined where no server has ever opened the store. */
+export async function reportSource(store: Store, job: string, made = new Date()): Promise<ReportSource | undefined> {
   const log = await findLogKey(store);
   if (!log) return undefined;
-  return reportOf(await handoverSource(store, job, { made, keyOf: keyOf(store) }), log, { made, ...paper });
+  const { reportSourceOf } = await import('@clampwright/papers/out');
+  return reportSourceOf(await handoverSource(store, job, { made, keyOf: keyOf(store) }), log, ENGINE);
+}
+
+/** The report of a job as it stands; undefined where no server has ever opened the store. */
+export async function makeReport(store: Store, job: string, { made, paper }: HandoverOptions): Promise<Uint8Array | undefined> {
+  const source = await reportSource(store, job, made);
+  return source && setReport(source, { made, ...paper });
 }
 
 /** The typesetter is loaded when it is called for: a server that only takes entries starts without it. */
-async function reportOf(source: HandoverSource, log: LogKey, options: Omit<PaperOptions, 'letters'>): Promise<Uint8Array> {
-  const [{ reportPdf, reportSourceOf }, { installedLetters }] = await Promise.all([
+async function setReport(source: ReportSource, options: Omit<PaperOptions, 'letters'>): Promise<Uint8Array> {
+  const [{ reportPdf }, { installedLetters }] = await Promise.all([
     import('@clampwright/papers/out'),
     import('@clampwright/papers/letters'),
   ]);
-  return reportPdf(await reportSourceOf(source, log, ENGINE), { ...options, letters: installedLetters() });
+  return reportPdf(source, { ...options, letters: installedLetters() });
+}
+
+async function reportOf(source: HandoverSource, log: LogKey, options: Omit<PaperOptions, 'letters'>): Promise<Uint8Array> {
+  const { reportSourceOf } = await import('@clampwright/papers/out');
+  return setReport(await reportSourceOf(source, log, ENGINE), options);
 }
 
 /** Reads a whole book again, with the keys that this store knows. */

@@ -4,17 +4,27 @@ import { fastenerText, handlingText } from '../bolt-line.ts';
 import { positionsText, spoken } from '../spoken.ts';
 
 /** The fasteners of a joint, one entry for each subgroup: which bolts, what they are, how they are handled. */
+export const boltEntries = (joint: JointPlan, units: UnitSystem): { readonly head: string; readonly small: readonly string[] }[] =>
+  joint.subgroups.map((subgroup) => ({
+    head: `${
+      joint.subgroups.length > 1
+        ? `${label('joint.bolts', { positions: positionsText(subgroup.positions) })}: `
+        : `${subgroup.positions.length} × `
+    }${fastenerText(subgroup, units)}`,
+    small: [
+      [handlingText(subgroup, units), ...toolTexts(subgroup), ...preloadText(subgroup, units)].join(' · '),
+      ...turnText(subgroup, units),
+    ],
+  }));
+
+/** The entries as a page prints them. */
 export function CardBolts({ joint, units }: { readonly joint: JointPlan; readonly units: UnitSystem }) {
   return (
     <div>
-      {joint.subgroups.map((subgroup) => (
-        <p className="bolts" key={subgroup.id}>
-          {joint.subgroups.length > 1
-            ? `${label('joint.bolts', { positions: positionsText(subgroup.positions) })}: `
-            : `${subgroup.positions.length} × `}
-          {fastenerText(subgroup, units)}
-          <small>{[handlingText(subgroup, units), ...toolTexts(subgroup), ...preloadText(subgroup, units)].join(' · ')}</small>
-          {turnText(subgroup, units).map((text) => (
+      {boltEntries(joint, units).map(({ head, small }) => (
+        <p className="bolts" key={head}>
+          {head}
+          {small.map((text) => (
             <small key={text}>{text}</small>
           ))}
         </p>

@@ -26,7 +26,7 @@ export const headTexts = (joint: JointPlan, units: UnitSystem): readonly string[
 ];
 
 /** Where the arm bears and how hard; a click wrench has none. */
-function reactionText({ subgroups, reactionPoint }: JointPlan, units: UnitSystem): string | undefined {
+export function reactionText({ subgroups, reactionPoint }: JointPlan, units: UnitSystem): string | undefined {
   const forces = subgroups.flatMap(({ tightening }) => (tightening?.steps ?? []).flatMap(({ setting }) => setting?.reaction ?? []));
   const point = reactionPoint ?? label('card.point-unknown');
   const most = forces.reduce<(typeof forces)[number] | undefined>((a, b) => (a === undefined || b > a ? b : a), undefined);

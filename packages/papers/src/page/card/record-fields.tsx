@@ -2,22 +2,36 @@ import type { JointPlan } from '@clampwright/core';
 import { label } from '@clampwright/words';
 
 /** What is written by hand: who, when, which tool, what else happened, signatures. */
+export function recordFields({ permits: { permit, gasTest } }: JointPlan) {
+  return {
+    pairs: [
+      label('card.operator'),
+      label('card.second'),
+      label('card.date'),
+      `${label('card.start')} / ${label('card.end')}`,
+      label('card.serial'),
+      label('card.daily'),
+      ...(permit === undefined ? [] : [label('card.permit', { permit })]),
+      ...(gasTest === undefined ? [] : [label('card.gas', { test: gasTest })]),
+    ],
+    remarks: label('card.remarks'),
+    signatures: [label('card.sign-operator'), label('card.sign-inspector')],
+  };
+}
+
+/** The fields as a page prints them. */
 export function RecordFields({ joint }: { readonly joint: JointPlan }) {
-  const field = (text: string, shape = '') => <div className={`field ${shape}`}>{text}</div>;
-  const { permit, gasTest } = joint.permits;
+  const { pairs, remarks, signatures } = recordFields(joint);
+  const field = (text: string, shape = '') => (
+    <div key={text} className={`field ${shape}`}>
+      {text}
+    </div>
+  );
   return (
     <div className="fields">
-      {field(label('card.operator'))}
-      {field(label('card.second'))}
-      {field(label('card.date'))}
-      {field(`${label('card.start')} / ${label('card.end')}`)}
-      {field(label('card.serial'))}
-      {field(label('card.daily'))}
-      {permit !== undefined && field(label('card.permit', { permit }))}
-      {gasTest !== undefined && field(label('card.gas', { test: gasTest }))}
-      {field(label('card.remarks'), 'wide tall')}
-      {field(label('card.sign-operator'))}
-      {field(label('card.sign-inspector'))}
+      {pairs.map((text) => field(text))}
+      {field(remarks, 'wide tall')}
+      {signatures.map((text) => field(text))}
     </div>
   );
 }

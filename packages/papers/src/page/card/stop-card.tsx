@@ -1,8 +1,8 @@
 import { type JointPlan, levelOf, type Notice, type Plan } from '@clampwright/core';
 import { datumText, label, levelText, remedy, says, type UnitSystem } from '@clampwright/words';
-import { linesOf, SIDE_HEAD, SIDE_HEIGHT } from './card-layout.ts';
 import { CardLine } from './card-line.tsx';
 import { CardSide } from './card-side.tsx';
+import { linesOf, SIDE_HEAD, SIDE_HEIGHT } from './page-sheet.ts';
 
 /** The word, its lead and what stands under the reasons, mm. */
 const FRAME = 58;

@@ -8,7 +8,7 @@ import { useSay, useTrade } from '../../language/speech.tsx';
 import { useAwake } from '../../ui/awake.ts';
 import { cheer } from '../../ui/cheer.ts';
 import { MainAction } from '../../ui/main-action.tsx';
-import { Banner, Button, Check, Facts, Field, LinkButton, Page, Row } from '../../ui/page.tsx';
+import { Banner, Button, Check, Field, LinkButton, Page, Row } from '../../ui/page.tsx';
 import { useSettings } from '../../ui/settings.ts';
 import { useJob } from '../../ui/world-context.ts';
 import { Batch } from './batch.tsx';
@@ -121,6 +121,7 @@ function Pull({ state, current }: { readonly state: OpenJoint; readonly current:
         <SettingChange was={before} setting={setting} onSeen={() => setSeen(true)} />
       ) : (
         <MainAction
+          key={bolts.join()}
           guard={settings.guard}
           label={say('tighten.done')}
           which={say('tighten.done-which', { bolt: bolts.join(' + ') })}
@@ -180,32 +181,23 @@ function PullFacts({
   const force = task?.plan.setting?.reaction;
   const shown = force === undefined ? undefined : `${trade.figure(force / 1000, 1)} kN`;
   const torque = task?.plan.setting?.torque;
+  const facts = [
+    say('tighten.left', { count: current.left }),
+    task?.tool && say('tighten.tool', { tool: task.tool }),
+    torque && `${trade.figure(torque / 1000, 0)} N·m`,
+    shown &&
+      (card.reactionPoint === undefined
+        ? say('tighten.reaction-force', { force: shown })
+        : say('tighten.reaction', { point: card.reactionPoint, force: shown })),
+    task?.tool &&
+      (battery ? say('tighten.battery', { battery: battery.battery, pulls: battery.boltsSinceChange }) : say('tighten.no-battery')),
+  ].filter((one) => typeof one === 'string');
   return (
-    <Facts
-      facts={[
-        ['', say('tighten.left', { count: current.left })],
-        ...(task?.tool === undefined ? [] : [['', say('tighten.tool', { tool: task.tool })] as const]),
-        ...(torque === undefined ? [] : [['', `${trade.figure(torque / 1000, 0)} N·m`] as const]),
-        ...(shown === undefined
-          ? []
-          : [
-              [
-                '',
-                card.reactionPoint === undefined
-                  ? say('tighten.reaction-force', { force: shown })
-                  : say('tighten.reaction', { point: card.reactionPoint, force: shown }),
-              ] as const,
-            ]),
-        ...(task?.tool === undefined
-          ? []
-          : [
-              [
-                '',
-                battery ? say('tighten.battery', { battery: battery.battery, pulls: battery.boltsSinceChange }) : say('tighten.no-battery'),
-              ] as const,
-            ]),
-      ].map(([, value], at) => [String(at), value] as const)}
-    />
+    <ul className={css.facts}>
+      {facts.map((fact) => (
+        <li key={fact}>{fact}</li>
+      ))}
+    </ul>
   );
 }
 

@@ -5,7 +5,7 @@ import { idOf, openFold } from '@clampwright/record';
 import { atDesk, entriesOf } from '@clampwright/server';
 import { openStore } from '@clampwright/store';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { exportCommand, importCommand } from './export-command.ts';
+import { openExportCommand, openImportCommand } from './open-export-command.ts';
 
 const JOB = idOf('job', new Uint8Array(16).fill(3));
 const YARD = idOf('yard', new Uint8Array(16).fill(4));
@@ -67,9 +67,9 @@ async function stateOf(data: string) {
 }
 
 test('an open export taken over into another store is exported again byte for byte, and folds to the same state', async () => {
-  expect(await exportCommand(JOB, { data: at('data'), out: at('one'), format: 'open' })).toBe(0);
-  expect(await importCommand(at('one'), { data: at('other') })).toBe(0);
-  expect(await exportCommand(JOB, { data: at('other'), out: at('two'), format: 'open' })).toBe(0);
+  expect(await openExportCommand(JOB, { data: at('data'), out: at('one') })).toBe(0);
+  expect(await openImportCommand(at('one'), { data: at('other') })).toBe(0);
+  expect(await openExportCommand(JOB, { data: at('other'), out: at('two') })).toBe(0);
   expect(filesOf(at('two'))).toEqual(filesOf(at('one')));
   expect(await stateOf(at('other'))).toEqual(await stateOf(at('data')));
   const paths = filesOf(at('one')).map(([path]) => path);
@@ -78,18 +78,18 @@ test('an open export taken over into another store is exported again byte for by
 });
 
 test('a changed, missing or second file keeps everything out', async () => {
-  await exportCommand(JOB, { data: at('data'), out: at('one'), format: 'open' });
+  await openExportCommand(JOB, { data: at('data'), out: at('one') });
   const path = at(`one/${JOB}/entries.ndjson`);
   const whole = readFileSync(path, 'utf8');
   writeFileSync(path, whole.replace('note 7"', 'note 8"'));
-  expect(await importCommand(at('one'), { data: at('other') })).toBe(2);
+  expect(await openImportCommand(at('one'), { data: at('other') })).toBe(2);
   expect(said).toContain('it was changed');
   rmSync(path);
-  expect(await importCommand(at('one'), { data: at('other') })).toBe(2);
+  expect(await openImportCommand(at('one'), { data: at('other') })).toBe(2);
   expect(said).toContain('it is missing');
   writeFileSync(path, whole);
-  expect(await importCommand(at('one'), { data: at('other') })).toBe(0);
-  expect(await importCommand(at('one'), { data: at('other') })).toBe(2);
+  expect(await openImportCommand(at('one'), { data: at('other') })).toBe(0);
+  expect(await openImportCommand(at('one'), { data: at('other') })).toBe(2);
   expect(said).toContain('in this store already');
-  expect(await exportCommand(JOB, { data: at('data'), out: at('one'), format: 'open' })).toBe(2);
+  expect(await openExportCommand(JOB, { data: at('data'), out: at('one') })).toBe(2);
 });

@@ -1,0 +1,78 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { jobFolder } from '../packages/cli/src/job-folder.ts';
+import { planJob } from '../packages/core/src/index.ts';
+import { readJob } from '../packages/papers/src/index.ts';
+import { idOf, issuePlan, utf8 } from '../packages/record/src/index.ts';
+import { openEnrolment } from '../packages/server/src/log/devices.ts';
+import { SERVER } from '../packages/server/src/log/log-key.ts';
+import { openStore } from '../packages/store/src/index.ts';
+import { keepPin, syncBook } from '../packages/sync/src/index.ts';
+import { jobId, type RunningServer, startServer, yardOnDisk } from '../torture/yard-on-disk.ts';
+
+const sixteen = (n: number) => new Uint8Array(16).fill(n);
+export const JOB = jobId(7);
+export const CREW = { id: idOf('person', sixteen(21)), name: 'Ewa Lind', pin: '2468' };
+export const MATE = { id: idOf('person', sixteen(22)), name: 'Tom Brae', pin: '1357' };
+
+/** A yard with the demo job issued, two people with PINs, and codes for so many phones: the server as it ships, in its own process. */
+export interface Yard {
+  readonly server: RunningServer;
+  readonly codes: readonly string[];
+  readonly jointOf: (tag: string) => string;
+  /** the planner's own device */
+  readonly office: Awaited<ReturnType<typeof yardOnDisk>>['phones'][number];
+  readonly sync: () => Promise<void>;
+  readonly close: () => Promise<void>;
+}
+
+export async function openYard(phones: number): Promise<Yard> {
+  const folder = mkdtempSync(join(tmpdir(), 'clampwright-yard-'));
+  const where = { folder: join(folder, 'data') };
+  const yard = await yardOnDisk(where, 1, [JOB]);
+  const store = await openStore(where);
+  const codes: string[] = [];
+  for (let n = 1; n <= phones; n += 1) codes.push((await openEnrolment(store, `phone ${n}`, [JOB], new Date())).code);
+  for (const { id, pin } of [CREW, MATE]) await store.access.put(SERVER, 'pin', id, await keepPin(id, pin));
+  await store.access.put(SERVER, 'book', JOB, { title: 'Skerrow Sound' });
+  await store.close();
+  const server = await startServer({}, ['--data', where.folder]);
+  const office = yard.phones[0]!;
+  const { device } = office;
+  const planner = idOf('person', sixteen(20));
+  await device.append(JOB, 'device-enrolled', {
+    device: device.id,
+    key: Buffer.from(device.keys.publicKey).toString('hex'),
+    name: 'office',
+  });
+  for (const [person, name, roles] of [
+    [planner, 'Ines Dahl', ['planner']],
+    [CREW.id, CREW.name, ['crew', 'inspector']],
+    [MATE.id, MATE.name, ['crew']],
+  ] as const)
+    await device.append(JOB, 'person-enrolled', { person, name: await device.attach(JOB, utf8(name)), roles: [...roles] });
+  const plan = planJob(readJob(jobFolder('demo')).job!);
+  const ids = new Map(plan.joints.map(({ tag }, at) => [tag, idOf('joint', sixteen(40 + at))]));
+  const issue = issuePlan(plan, 'P-1', (tag) => ids.get(tag)!);
+  for (const bytes of issue.attachments) await device.attach(JOB, bytes);
+  await device.append(JOB, 'plan-issued', issue.plan, { by: planner });
+  for (const card of issue.cards) await device.append(JOB, 'card-issued', card, { by: planner });
+  const sync = async () => {
+    const synced = await syncBook(device, JOB, office.to(server.url), yard.logKey);
+    if (synced.stopped) throw new Error(JSON.stringify(synced));
+  };
+  await sync();
+  return {
+    server,
+    codes,
+    office,
+    sync,
+    jointOf: (tag) => ids.get(tag)!,
+    close: async () => {
+      server.kill('SIGTERM');
+      await server.ended;
+      rmSync(folder, { recursive: true });
+    },
+  };
+}

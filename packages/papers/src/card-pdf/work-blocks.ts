@@ -1,0 +1,156 @@
+import type { StepPlan } from '@clampwright/core';
+import { endText, label, patternText, settingLine, stepText, type UnitSystem } from '@clampwright/words';
+import { jointDrawing } from '../drawing/index.ts';
+import type { CardBlock } from '../page/card/card-block.ts';
+import { toolsOf } from '../page/card/card-bolts.tsx';
+import type { CardRow } from '../page/card/card-rows.ts';
+import { recordFields } from '../page/card/record-fields.tsx';
+import { boxedSteps, type Cell } from '../page/card/tick-layout.ts';
+import { positionsText, spoken } from '../page/spoken.ts';
+import { drawScene } from '../pdf/draw-scene.ts';
+import { baseOf } from '../typeset/flow.ts';
+import type { DrawBlock } from './draw-block.ts';
+import { moved, type Pen, say, tickBox } from './pen.ts';
+
+type Work = 'steps' | 'drawing' | 'ticks' | 'record';
+
+/** What a crew works by and fills in. */
+export const WORK_BLOCKS: { readonly [K in Work]: DrawBlock<Extract<CardBlock, { kind: K }>> } = {
+  steps: (pen, { rows }, joint, units) => {
+    pen.canvas.line({ x: pen.x, y: pen.y }, { x: pen.x + pen.width, y: pen.y }, { stroke: 'ink', line: 0.5 });
+    const several = new Set(joint.subgroups.flatMap(toolsOf)).size > 1;
+    return rows.reduce((y, row) => y + stepRow(moved(pen, y), row, units, several), 0);
+  },
+  drawing: (pen, { height, overleaf }, joint) => {
+    const key = pen.width > 110 ? 'right' : 'under';
+    const whole = jointDrawing(joint, pen.width, height, key);
+    // with its key under it, the drawing takes what the key leaves
+    const scene =
+      key === 'under' && whole.height > height ? jointDrawing(joint, pen.width, Math.max(30, 2 * height - whole.height), key) : whole;
+    const scale = Math.min(1, height / scene.height);
+    drawScene(pen.canvas, scene, { x: pen.x + (pen.width * (1 - scale)) / 2, y: pen.y }, scale);
+    const order = `${label('card.sequence', { pattern: patternText(joint.sequence.pattern) })}. ${overleaf ? label('card.list-back') : ''}`;
+    return scene.height * scale + 1.5 + say(moved(pen, scene.height * scale + 1.5), order.trim(), { size: pen.size.text, face: 'bold' });
+  },
+  ticks: (pen, { lines, perLine }, joint) => {
+    const steps = boxedSteps(joint);
+    let y = say(pen, label('card.list'), { size: pen.size.small });
+    y += say(moved(pen, y), `${label('card.boxes', { steps: steps.map(({ name }, at) => `${at + 1} ${stepText(name)}`).join(', ') })}.`, {
+      size: pen.size.small,
+      face: 'bold',
+    });
+    if (joint.sequence.list.some(({ length }) => length > 1)) y += say(moved(pen, y), label('card.together'), { size: pen.size.small });
+    return lines.reduce(
+      (down, line) =>
+        down + tickLine(moved(pen, down), line, { boxes: steps.length, perLine, longest: '0'.repeat(String(joint.boltCount).length) }),
+      y + 0.8,
+    );
+  },
+  record: (pen, _, joint) => {
+    const gutter = 4;
+    const half = (pen.width - gutter) / 2;
+    const rule = (at: Pen, name: string, height: number) => {
+      say(at, name, { size: pen.size.small - 0.4 });
+      at.canvas.line({ x: at.x, y: at.y + height }, { x: at.x + at.width, y: at.y + height }, { stroke: 'ink', line: 0.25 });
+    };
+    const { pairs, remarks, signatures } = recordFields(joint);
+    let y = 0;
+    const inPairs = (names: readonly string[], height: number) => {
+      for (let at = 0; at < names.length; at += 2) {
+        for (const [i, name] of names.slice(at, at + 2).entries()) rule(moved(pen, y, i * (half + gutter), half), name, height);
+        y += height + 0.6;
+      }
+    };
+    inPairs(pairs, 8);
+    rule(moved(pen, y), remarks, 13);
+    y += 13.6;
+    inPairs(signatures, 10);
+    return y;
+  },
+};
+
+/** One step: its name, the setting largest, how it ends, and a box. */
+function stepRow(pen: Pen, { number, name, order, settings }: CardRow, units: UnitSystem, severalTools: boolean): number {
+  const { size, canvas } = pen;
+  const box = size.box + 1.4;
+  const left = moved(pen, 1.2, 0, size.name);
+  let named = say(left, `${number} ${stepText(name)}`, { size: size.title, face: 'bold' });
+  if (order === 'circular') named += say(moved(left, named), label('step.circular'), { size: size.small });
+  const right = moved(pen, 1, size.name + 1.5, pen.width - size.name - 1.5 - box - 1.5);
+  let y = 0;
+  for (const [at, { positions, step }] of settings.entries()) {
+    if (settings.length > 1)
+      y += say(moved(right, y), label('joint.bolts', { positions: positionsText(positions) }), { size: size.text, face: 'bold' });
+    y += bigSetting(moved(right, y), step, units, besideText(step, units, severalTools));
+    const next = settings[at + 1]?.step;
+    const ends = endText(step.end, units);
+    if (next === undefined || endText(next.end, units) !== ends) y += say(moved(right, y), `■ ${ends}`, { size: size.text, face: 'bold' });
+  }
+  const height = Math.max(named, y) + 2;
+  tickBox(pen, pen.x + pen.width - box, pen.y + (height - box) / 2, box);
+  canvas.line({ x: pen.x, y: pen.y + height }, { x: pen.x + pen.width, y: pen.y + height }, { stroke: 'ink', line: 0.25 });
+  return height;
+}
+
+/** The setting as large as it can be, the angle where the step ends at a mark; torque and tool beside it, or under it where it is long. */
+function bigSetting(pen: Pen, step: StepPlan, units: UnitSystem, beside: string): number {
+  const { size, canvas } = pen;
+  const text = step.setting ? settingLine(step) : step.end.kind === 'mark at angle' ? spoken(units).angle(step.end.angle) : undefined;
+  if (text === undefined) return say(pen, settingLine(step), { size: size.title, face: 'bold' });
+  const natural = canvas.widthOf(text, { size: size.big, face: 'bold' });
+  const fitted = Math.max(size.title, Math.min(size.big, (0.985 * size.big * pen.width) / natural));
+  const taken = say(pen, text, { size: fitted, face: 'bold' });
+  const also = step.setting ? beside : settingLine(step);
+  if (also === '') return taken;
+  const style = { size: size.text, ...(step.setting ? {} : { face: 'bold' as const }) };
+  const left = natural + 2.5;
+  if (left + canvas.widthOf(also, style) > pen.width) return taken + say(moved(pen, taken), also, style);
+  canvas.text({ x: pen.x + left, y: pen.y + baseOf(size.big) * 0.94 }, also, style);
+  return taken;
+}
+
+const besideText = (step: StepPlan, units: UnitSystem, severalTools: boolean) =>
+  [
+    step.torque && spoken(units).torque(step.setting?.torque ?? step.torque.wanted),
+    severalTools && step.setting && label('step.tool', { tool: step.setting.tool }),
+  ]
+    .filter(Boolean)
+    .join(', ');
+
+/** A smaller box cannot be ticked with a marker, mm. */
+const LEAST_BOX = 3;
+
+/** Boxes of the bolts of one line, in tightening order; the large number is the bolt's own. */
+function tickLine(
+  pen: Pen,
+  line: readonly Cell[],
+  { boxes, perLine, longest }: { readonly boxes: number; readonly perLine: number; readonly longest: string },
+): number {
+  const { canvas, size } = pen;
+  const width = pen.width / perLine;
+  canvas.line({ x: pen.x, y: pen.y }, { x: pen.x + pen.width, y: pen.y }, { stroke: 'ink', line: 0.2 });
+  const turns = say(moved(pen, 0.3), label('card.line', { from: line[0]!.turn, to: line.at(-1)!.turn }), { size: size.small - 1.4 });
+  const large = perLine === 5;
+  const numberWidth = large ? canvas.widthOf(longest, { size: size.number, face: 'bold' }) + 0.8 : 0;
+  const fits = (across: number) => (width - numberWidth - 1.6) / across - 0.4;
+  // all boxes of a bolt in a row where they can be ticked with a glove on, else in two
+  const across = large ? (fits(boxes) >= LEAST_BOX || boxes < 3 ? boxes : Math.ceil(boxes / 2)) : 2;
+  const side = large ? Math.min(size.box, fits(across)) : 3.3;
+  const top = turns + 0.6;
+  const rows = Math.ceil(boxes / across);
+  for (const [i, { bolt, joined }] of line.entries()) {
+    const x = pen.x + i * width + (joined ? 0.6 : 0.2);
+    if (joined) canvas.box({ x: pen.x + i * width - 1, y: pen.y + top }, 0.9, side * rows + 2, { fill: 'ink' });
+    const numbered = large ? { x: x + numberWidth - 0.8, y: pen.y + top + side - 0.5 } : { x, y: pen.y + top + 3 };
+    canvas.text(numbered, String(bolt), { size: large ? size.number : size.text + 1, face: 'bold', anchor: large ? 'end' : 'start' });
+    for (let box = 0; box < boxes; box += 1) {
+      const at = {
+        x: x + numberWidth + (box % across) * (side + 0.4),
+        y: pen.y + top + (large ? 0 : 3.8) + Math.floor(box / across) * (side + 0.4),
+      };
+      tickBox(pen, at.x, at.y, side);
+      canvas.text({ x: at.x + 0.5, y: at.y + 1.9 }, String(box + 1), { size: 5, ink: 'quiet' });
+    }
+  }
+  return top + (large ? 0 : 3.8) + rows * (side + 0.4) + 1;
+}
