@@ -1,5 +1,6 @@
 // `npm run screens`: pictures of every page at phone, tablet and laptop size, light and dark, into docs/screens.
 import { mkdirSync } from 'node:fs';
+import { appScreens } from './app-screens.ts';
 import { openBrowser } from './browser.ts';
 import { showDemo } from './show-demo.ts';
 
@@ -40,3 +41,4 @@ try {
   await shown.stop();
 }
 console.log('docs/screens is up to date');
+await appScreens();
