@@ -2,6 +2,7 @@
 import { aroundBench } from './around.ts';
 import { interactionBench } from './interaction.ts';
 import { logBench } from './log.ts';
+import { papersBench } from './papers.ts';
 import { planBench } from './plan.ts';
 import { simulationBench } from './simulation.ts';
 import { torqueBench } from './torque.ts';
@@ -13,6 +14,7 @@ const PARTS: Readonly<Record<string, () => unknown>> = {
   simulation: simulationBench,
   around: aroundBench,
   log: logBench,
+  papers: papersBench,
 };
 
 const asked = process.argv.slice(2);

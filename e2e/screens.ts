@@ -1,6 +1,7 @@
 // `npm run screens`: pictures of every page at phone, tablet and laptop size, light and dark, into docs/screens.
 import { mkdirSync } from 'node:fs';
 import { openBrowser } from './browser.ts';
+import { paperScreens } from './paper-screens.ts';
 import { showDemo } from './show-demo.ts';
 
 const SIZES = { phone: { width: 360, height: 740 }, tablet: { width: 820, height: 1180 }, laptop: { width: 1440, height: 900 } } as const;
@@ -39,4 +40,5 @@ try {
 } finally {
   await shown.stop();
 }
+await paperScreens('docs/screens');
 console.log('docs/screens is up to date');
