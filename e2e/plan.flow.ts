@@ -1,7 +1,5 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { violations } from './axe.ts';
 import { type OpenBrowser, openBrowser } from './browser.ts';
 import { type Shown, showDemo } from './show-demo.ts';
 
@@ -15,17 +13,6 @@ afterAll(async () => {
   await browser?.close();
   await shown?.stop();
 });
-
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(axeSource);
-  return page.evaluate(async () => {
-    const { axe } = window as unknown as { axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> } };
-    const { violations: found } = await axe.run();
-    return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' | ')}`);
-  });
-}
 
 test('a planner sees the verdict of every joint, follows the keyboard to one and finds its setting', async () => {
   const page = await browser.context.newPage();

@@ -47,6 +47,7 @@ export function debianPackages(needed) {
 export const BROWSER = [
   { name: 'chromium', file: '/usr/bin/chromium' },
   { name: 'fonts-dejavu-core', file: '/usr/share/fonts/truetype/dejavu/DejaVuSans.ttf' },
+  { name: 'poppler-utils', file: '/usr/bin/pdftotext' },
 ];
 
 /** Readers of what goes out, none of them ours. */

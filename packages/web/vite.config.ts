@@ -7,6 +7,8 @@ import { practiceJob } from './build/practice-job.ts';
 export default defineConfig({
   root: import.meta.dirname,
   build: { outDir: 'dist', emptyOutDir: true, assetsInlineLimit: 0, target: 'es2022', modulePreload: { polyfill: false } },
+  // the same reader, with the browser's own bytes in place of Node's
+  resolve: { alias: { 'csv-parse/sync': 'csv-parse/browser/esm/sync', 'csv-stringify/sync': 'csv-stringify/browser/esm/sync' } },
   plugins: [
     react(),
     practiceJob(),
@@ -30,7 +32,7 @@ export default defineConfig({
         ],
       },
       workbox: {
-        globPatterns: ['**/*.{js,css,html,woff2,svg,png,json}'],
+        globPatterns: ['**/*.{js,css,html,woff2,ttf,svg,png,json}'],
         globIgnores: ['mark-512.png'],
         navigateFallback: '/index.html',
         navigateFallbackDenylist: [/^\/api\//, /^\/trusted/],

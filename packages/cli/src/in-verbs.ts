@@ -42,4 +42,25 @@ Exit code: 0 shown or entered; 2 nothing was entered.`,
     .action((job: string, file: string, options) =>
       finish(import('./enter-command.ts').then(({ enterCommand }) => enterCommand(job, file, options))),
     );
+
+  program
+    .command('export-book')
+    .argument('<job>', 'id of the job')
+    .requiredOption('--out <folder>', 'a new folder')
+    .option('--data <folder>', 'where the books lie; DATABASE_URL comes first', 'clampwright-data')
+    .description('write everything that a job holds as plain files: entries, receipts, heads, attachments, yard book, schemas')
+    .addHelpText('after', '\nExample:\n  clampwright export-book j-… --out pier-4-open\n\nExit code: 0 written; 2 nothing was.')
+    .action((job: string, options) =>
+      finish(import('./open-export-command.ts').then(({ openExportCommand }) => openExportCommand(job, options))),
+    );
+
+  program
+    .command('import-book')
+    .argument('<folder>', 'folder that “clampwright export-book” wrote')
+    .option('--data <folder>', 'where the books lie; DATABASE_URL comes first', 'clampwright-data')
+    .description('take over an open export: every file held against its hash, every book read again')
+    .addHelpText('after', '\nExample:\n  clampwright import-book pier-4-open --data elsewhere\n\nExit code: 0 taken over; 2 nothing was.')
+    .action((folder: string, options) =>
+      finish(import('./open-export-command.ts').then(({ openImportCommand }) => openImportCommand(folder, options))),
+    );
 }

@@ -7,9 +7,9 @@ import { type OpenWorld, openWorld } from './job/world.ts';
 import { useSay } from './language/speech.tsx';
 import { StartScreen } from './screens/start.tsx';
 import { TodayScreen } from './screens/today.tsx';
-import { Banner, Button, Page } from './ui/page.tsx';
+import { Banner, Button, LinkButton, Page } from './ui/page.tsx';
 import { UpdateNotice } from './ui/update-notice.tsx';
-import { WorldContext } from './ui/world-context.ts';
+import { useBook, WorldContext } from './ui/world-context.ts';
 
 const VerifyScreen = lazy(() => import('./screens/verify.tsx').then(({ VerifyScreen }) => ({ default: VerifyScreen })));
 const SettingsScreen = lazy(() => import('./screens/settings.tsx').then(({ SettingsScreen }) => ({ default: SettingsScreen })));
@@ -17,6 +17,7 @@ const JointScreens = lazy(() => import('./screens/joint/joint-screens.tsx').then
 const ScanScreen = lazy(() => import('./screens/scan.tsx').then(({ ScanScreen }) => ({ default: ScanScreen })));
 const ShiftScreen = lazy(() => import('./screens/shift.tsx').then(({ ShiftScreen }) => ({ default: ShiftScreen })));
 const WhoScreen = lazy(() => import('./screens/who.tsx').then(({ WhoScreen }) => ({ default: WhoScreen })));
+const OfficeScreen = lazy(() => import('./screens/office/office.tsx').then(({ OfficeScreen }) => ({ default: OfficeScreen })));
 const ToolScreen = lazy(() => import('./screens/tool-check.tsx').then(({ ToolScreen }) => ({ default: ToolScreen })));
 
 const WORLD_KEY = 'clampwright world';
@@ -29,7 +30,7 @@ function enterWorld(world: World): void {
 type State =
   | { readonly kind: 'opening' | 'elsewhere' | 'lost' }
   | { readonly kind: 'nowhere' }
-  | { readonly kind: 'open'; readonly world: OpenWorld; readonly holder: string | undefined };
+  | { readonly kind: 'open'; readonly world: OpenWorld; readonly holder: string | undefined; readonly job: string | undefined };
 
 /** The app: the world in hand, and its pages. Verifying a file needs no world. */
 export function App() {
@@ -57,7 +58,11 @@ function InWorld() {
   const open = async () => {
     const db = await openDatabase(world, lost);
     const opened = await openWorld(db, world);
-    setState(opened ? { kind: 'open', world: opened, holder: await kept<string>(db, 'holder') } : { kind: 'nowhere' });
+    setState(
+      opened
+        ? { kind: 'open', world: opened, holder: await kept<string>(db, 'holder'), job: await kept<string>(db, 'job') }
+        : { kind: 'nowhere' },
+    );
   };
   // biome-ignore lint/correctness/useExhaustiveDependencies: once for each world; a page of another world is another page
   useEffect(() => {
@@ -83,7 +88,16 @@ function InWorld() {
         </Page>
       );
     case 'nowhere':
-      return <StartScreen world={world} onEnrolled={() => void open()} onPractice={() => enterWorld('practice')} />;
+      return (
+        <Switch>
+          <Route path="/office">
+            <OfficeScreen onEnrolled={() => void open()} />
+          </Route>
+          <Route>
+            <StartScreen world={world} onEnrolled={() => void open()} onPractice={() => enterWorld('practice')} />
+          </Route>
+        </Switch>
+      );
     case 'open':
       return (
         <WorldContext
@@ -93,6 +107,11 @@ function InWorld() {
             setHolder: (holder) => {
               setState({ ...state, holder });
               void keep(state.world.db, 'holder', holder);
+            },
+            job: state.job,
+            setJob: (job) => {
+              setState({ ...state, job });
+              void keep(state.world.db, 'job', job);
             },
           }}
         >
@@ -110,6 +129,15 @@ function Pages({ world }: { readonly world: OpenWorld }) {
     window.scrollTo(0, 0);
   }, [path]);
   const say = useSay();
+  const book = useBook();
+  if (path === '/office') return <OfficeScreen onEnrolled={() => void world.send()} />;
+  if (!book)
+    return (
+      <Page title={say('app.today')}>
+        <Banner level="plain">{say('today.no-job')}</Banner>
+        <LinkButton href="/office">{say('office.title')}</LinkButton>
+      </Page>
+    );
   return (
     <Switch>
       <Route path="/">

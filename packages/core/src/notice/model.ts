@@ -3,6 +3,7 @@ import { attention, fault } from './level.ts';
 /** What can be wrong with a building model, and what in it was not understood. */
 export const modelNotices = {
   'model-broken': fault(),
+  'model-text': fault<{ problem: string }>(),
   'model-not-step': fault(),
   'model-packed': fault(),
   'model-schema': fault<{ schema: string }>(),

@@ -2,6 +2,7 @@ import { attention, fault } from './level.ts';
 
 /** What the bolting log refuses to take, and what it takes and shows as a contradiction. */
 export const recordNotices = {
+  'export-misfit': fault<{ file: string; problem: string }>(),
   // taken, kept, and to be settled by a named person
   'bolt-tightened-twice': attention<{ bolt: number; step: string }>(),
   'bolt-not-in-joint': attention<{ bolt: number }>(),

@@ -16,7 +16,7 @@ export const shortCode = (joint: JointPlan): string =>
     .replace(/(....)/, '$1-');
 
 /** Of a joint's tag: the same for every issue of the plan, for it stays on the steel. */
-export const jointCode = ({ title, site }: PlannedJob, { tag }: JointPlan): string =>
+export const jointCode = ({ title, site }: Pick<PlannedJob, 'title' | 'site'>, { tag }: Pick<JointPlan, 'tag'>): string =>
   `CLAMPWRIGHT:JOINT:${hashOf(utf8(`clampwright-joint-1\n${title}\n${site}\n${tag}`))
     .slice(0, 32)
     .toUpperCase()}`;

@@ -1,6 +1,7 @@
 import { type Notice, notice, type Outcome, refused } from '@clampwright/core';
 import type { IfcAPI } from 'web-ifc';
 import { type Model, modelOf } from './model.ts';
+import { stepText } from './step-text.ts';
 
 /** Larger models are refused. */
 const LARGEST_MODEL = 256 * 1024 * 1024;
@@ -31,8 +32,10 @@ const SCHEMAS = /^IFC(2X3|4|4X3)/;
 export async function withIfc<T>(bytes: Uint8Array, file: string, place: ParserPlace, work: (model: Model) => T): Promise<Outcome<T>> {
   const refusal = refusalOf(bytes, file);
   if (refusal) return refused(refusal);
+  const step = stepText(bytes);
+  if (!('text' in step)) return refused(notice('model-text', { problem: step.problem }, { file, row: step.line }));
   const api = await parser(place);
-  const id = opened(api, bytes);
+  const id = opened(api, step.text);
   if (id === undefined) return refused(notice('model-broken', {}, { file }));
   try {
     return { ok: true, value: work(modelOf(api, id)) };

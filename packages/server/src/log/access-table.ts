@@ -30,6 +30,7 @@ export const ACCESS: { readonly [E in EndpointName]: readonly Who[] } = {
   openEnrolment: ['planner', 'store'],
   devices: ['planner', 'store'],
   revokeDevice: ['planner', 'store'],
+  setDeviceBooks: ['planner', 'store'],
   setPin: ['planner'],
   pins: ['device'],
   addBook: ['planner'],

@@ -25,6 +25,7 @@ const BODIES: Partial<Record<EndpointName, unknown>> = {
   addPasskey: { label: 'desk', response: {} },
   signInWithPasskey: { response: {} },
   enrol: { code: 'XXXXX-XXXXX', key: '0'.repeat(64), signature: '0'.repeat(128) },
+  setDeviceBooks: { books: [] },
   setPin: { pin: '4711' },
   addBook: { title: 'Another job' },
 };
@@ -38,6 +39,7 @@ const ALSO: Partial<Record<EndpointName, number>> = {
   signInWithPasskey: 401,
   removeAccount: 404,
   revokeDevice: 404,
+  setDeviceBooks: 404,
   joint: 404,
   pushBatch: 400,
   inclusion: 400,

@@ -70,6 +70,13 @@ export async function deviceOfToken(
   return record && record.revoked === undefined && isToken(token, record.token) ? { id, record } : undefined;
 }
 
+export async function setDeviceBooks(store: Store, device: string, books: readonly string[]): Promise<boolean> {
+  const record = await deviceRecord(store, device);
+  if (!record) return false;
+  await store.access.put(SERVER, 'device', device, { ...record, books } satisfies DeviceRecord);
+  return true;
+}
+
 export async function revokeDevice(store: Store, device: string, now: Date): Promise<boolean> {
   const record = await deviceRecord(store, device);
   if (!record) return false;

@@ -154,6 +154,15 @@ export const CONTRACT = {
     answer: 'none',
     status: 204,
   },
+  setDeviceBooks: {
+    method: 'PUT',
+    path: '/devices/{device}/books',
+    summary: 'Which books a device takes part in, besides the yard’s.',
+    params: { device },
+    body: z.strictObject({ books }),
+    answer: 'none',
+    status: 204,
+  },
   setPin: {
     method: 'PUT',
     path: '/pins/{person}',

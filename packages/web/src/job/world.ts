@@ -1,5 +1,14 @@
 import { keyPairOf, readNoteKey } from '@clampwright/record';
-import { apiClient, type Device, fetchAttachments, httpTransport, openDevice, type PinCheck, syncBook } from '@clampwright/sync';
+import {
+  apiClient,
+  type Client,
+  type Device,
+  fetchAttachments,
+  httpTransport,
+  openDevice,
+  type PinCheck,
+  syncBook,
+} from '@clampwright/sync';
 import { type Database, type Identity, keep, kept, type World } from '../device/database.ts';
 import { browserShelf } from '../device/shelf.ts';
 import { type Book, openBook } from './book.ts';
@@ -18,7 +27,7 @@ export interface OpenWorld {
   readonly db: Database;
   readonly identity: Identity;
   readonly device: Device;
-  readonly books: readonly Book[];
+  readonly books: Watched<readonly Book[]>;
   readonly sync: Watched<SyncState>;
   readonly waiting: Watched<number>;
   /** minutes between this clock and the server's */
@@ -32,18 +41,31 @@ export async function openWorld(db: Database, world: World): Promise<OpenWorld |
   const identity = await kept<Identity>(db, 'identity');
   if (!identity) return undefined;
   const device = openDevice({ shelf: browserShelf(db), keys: keyPairOf(identity.secret), now: () => new Date() });
-  const books = await Promise.all(identity.books.map((job) => openBook(device, job)));
+  const books = watched<readonly Book[]>(await Promise.all(identity.books.map((job) => openBook(device, job))));
+  for (const book of books.get()) book.version.subscribe(() => void count());
   const sync = watched<SyncState>({ kind: 'not yet' });
   const waiting = watched(0);
   const clockOff = watched(0);
   const count = async () => {
     let sum = 0;
-    for (const { job } of books) {
+    for (const { job } of books.get()) {
       const { next, acknowledged } = await device.chain(job);
       sum += next - acknowledged;
     }
     waiting.set(sum);
   };
+  /** The planner may let this device take part in another job. */
+  async function takeNewBooks(client: Client): Promise<void> {
+    const answer = await client('books', {});
+    if (answer.kind !== 'answered') return;
+    const jobs = answer.value.books.map(({ job }) => job).filter((job) => job !== identity!.yard);
+    const added = jobs.filter((job) => !books.get().some((book) => book.job === job));
+    if (added.length === 0) return;
+    const opened = await Promise.all(added.map((job) => openBook(device, job)));
+    for (const book of opened) book.version.subscribe(() => void count());
+    books.set([...books.get(), ...opened]);
+    await keep(db, 'identity', { ...identity, books: books.get().map(({ job }) => job) });
+  }
   await count();
   let running: Promise<void> | undefined;
   const send = () => {
@@ -61,7 +83,8 @@ export async function openWorld(db: Database, world: World): Promise<OpenWorld |
     const logKey = readNoteKey(log);
     if (!logKey.ok) return;
     clockOff.set(await minutesOff(server).catch(() => clockOff.get()));
-    for (const book of books) {
+    await takeNewBooks(client);
+    for (const book of books.get()) {
       const synced = await syncBook(device, book.job, httpTransport({ server, token }), logKey.value);
       await book.refresh();
       if (synced.stopped) {
@@ -77,7 +100,6 @@ export async function openWorld(db: Database, world: World): Promise<OpenWorld |
     await count();
     sync.set({ kind: 'synced', at: new Date() });
   }
-  for (const book of books) book.version.subscribe(() => void count());
   return {
     world,
     db,

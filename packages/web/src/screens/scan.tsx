@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import { useLocation } from 'wouter';
+import { jointOfCode } from '../job/joint-of-code.ts';
 import { useSay } from '../language/speech.tsx';
 import { Banner, LinkButton, Page, Soft } from '../ui/page.tsx';
 import { useJob } from '../ui/world-context.ts';
@@ -9,9 +10,6 @@ interface SquareReader {
   detect(source: CanvasImageSource): Promise<readonly { readonly rawValue: string }[]>;
 }
 declare const BarcodeDetector: (new (options: { formats: string[] }) => SquareReader) | undefined;
-
-/** A tag's square says the joint's id and nothing else. */
-const jointIn = (text: string): string | undefined => /\bn-[0-9a-hjkmnp-tv-z]{26}\b/.exec(text)?.[0];
 
 /** Reads a joint's tag with the camera; typing is the fallback. */
 export function ScanScreen() {
@@ -36,9 +34,9 @@ export function ScanScreen() {
       await video.current.play();
       const read = await squareReader();
       while (going && video.current) {
-        const joint = (await read(video.current)).map(jointIn).find((one) => one !== undefined);
-        if (joint !== undefined && book.fold.ids('joint').includes(joint)) return go(`/joint/${joint}`);
-        if (joint !== undefined) setState('wrong');
+        const joint = (await read(video.current)).map((text) => jointOfCode(book, text)).find((one) => one !== undefined);
+        if (joint === 'another') setState('wrong');
+        else if (joint !== undefined) return go(`/joint/${joint}`);
         await new Promise((resolve) => setTimeout(resolve, 200));
       }
       return undefined;

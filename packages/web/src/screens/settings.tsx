@@ -55,6 +55,7 @@ export function SettingsScreen({ onLeavePractice }: { readonly onLeavePractice: 
           {say('practice.leave')}
         </Button>
       ) : null}
+      {world.world === 'practice' ? null : <LinkButton href="/office">{say('office.title')}</LinkButton>}
       <LinkButton href="/verify">{say('enrol.verify')}</LinkButton>
     </Page>
   );

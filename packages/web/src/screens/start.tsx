@@ -24,6 +24,7 @@ export function StartScreen({ world, onEnrolled, onPractice }: StartScreenProps)
       <Row>
         <Button onClick={onPractice}>{say('enrol.practice')}</Button>
         <LinkButton href="/verify">{say('enrol.verify')}</LinkButton>
+        <LinkButton href="/office">{say('office.title')}</LinkButton>
       </Row>
       <Soft>{say('app.limits')}</Soft>
     </Page>

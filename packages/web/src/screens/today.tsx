@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { type JointState, jointState } from '../job/joint-state.ts';
+import { stopCode } from '../job/stop-code.ts';
 import { today } from '../job/today.ts';
 import { useSay } from '../language/speech.tsx';
 import css from '../ui/page.module.css';
@@ -45,6 +46,7 @@ export function TodayScreen() {
           </Section>
         );
       })}
+      <RadioStop />
       {open > 0 ? <Banner level="mind">{say('today.findings', { count: open })}</Banner> : null}
       <Tools />
       <Batteries />
@@ -169,5 +171,31 @@ function Batteries() {
         })}
       </ul>
     </Section>
+  );
+}
+
+/** A stop called over the radio: the code of the plan, typed in, stops this device at the next bolt, network or not. */
+function RadioStop() {
+  const say = useSay();
+  const { world, book } = useJob();
+  const [code, setCode] = useState('');
+  const plans = book.fold.state('book', 'book').plans.filter(({ withdrawn }) => withdrawn === undefined);
+  if (plans.length === 0) return null;
+  const meant = plans.find(({ hash }) => stopCode(hash) === code);
+  return (
+    <details>
+      <summary className={css.item}>{say('today.stop-code')}</summary>
+      <Field label={say('enrol.code')}>
+        <input value={code} onChange={(event) => setCode(event.target.value.trim())} inputMode="numeric" maxLength={4} autoComplete="off" />
+      </Field>
+      {code.length === 4 && !meant ? <Banner level="mind">{say('today.stop-code-wrong')}</Banner> : null}
+      <Button
+        kind="stop"
+        disabled={!meant}
+        onClick={() => void book.record('plan-withdrawn', { number: meant!.number, reason: say('today.stop-code') }, world.holder)}
+      >
+        STOP {meant?.number}
+      </Button>
+    </details>
   );
 }

@@ -20,16 +20,18 @@ export function Page({ title, back, children }: PageProps) {
       <a className={css.skip} href="#content">
         {say('app.skip')}
       </a>
-      {world?.world === 'practice' ? <p className={css.practice}>{say('practice.mark')}</p> : null}
-      <header className={css.head}>
-        {back === undefined ? null : (
-          <Link className={css.back} href={back} aria-label={say('app.back')}>
-            <svg viewBox="0 0 24 24" aria-hidden="true">
-              <path d="M15 4 7 12l8 8" fill="none" stroke="currentColor" strokeWidth="2.5" />
-            </svg>
-          </Link>
-        )}
-        <h1>{title}</h1>
+      <header>
+        {world?.world === 'practice' ? <p className={css.practice}>{say('practice.mark')}</p> : null}
+        <div className={css.head}>
+          {back === undefined ? null : (
+            <Link className={css.back} href={back} aria-label={say('app.back')}>
+              <svg viewBox="0 0 24 24" aria-hidden="true">
+                <path d="M15 4 7 12l8 8" fill="none" stroke="currentColor" strokeWidth="2.5" />
+              </svg>
+            </Link>
+          )}
+          <h1>{title}</h1>
+        </div>
       </header>
       <main id="content" className={css.main}>
         {children}

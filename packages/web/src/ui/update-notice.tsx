@@ -30,9 +30,11 @@ export function UpdateNotice() {
   }, []);
   if (!waiting || path.startsWith('/joint/')) return null;
   return (
-    <Banner level="plain">
-      <p>{say('app.update')}</p>
-      <Button onClick={() => waiting.postMessage({ type: 'SKIP_WAITING' })}>{say('app.update-now')}</Button>
-    </Banner>
+    <aside>
+      <Banner level="plain">
+        <p>{say('app.update')}</p>
+        <Button onClick={() => waiting.postMessage({ type: 'SKIP_WAITING' })}>{say('app.update-now')}</Button>
+      </Banner>
+    </aside>
   );
 }

@@ -5,6 +5,10 @@ export const modelTexts = {
     says: 'The model cannot be read: the file is damaged or incomplete.',
     remedy: 'Export it once more from the modelling program.',
   },
+  'model-text': {
+    says: 'The text of the model is damaged here: {problem}.',
+    remedy: 'Export it once more; if it came by mail, ask for it packed.',
+  },
   'model-not-step': {
     says: 'This is not an IFC file in STEP text.',
     remedy: 'Export IFC (ending .ifc), not IFC-XML or a picture of the model.',

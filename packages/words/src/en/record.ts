@@ -6,6 +6,10 @@ const RESEND = 'Nothing was kept of it. Send it again as the device holds it; if
 const DISTRUST = 'Do not rely on the file. Ask whoever made it for another copy, and compare checkpoints.';
 
 export const recordTexts = {
+  'export-misfit': {
+    says: 'The open export does not fit: {file}: {problem}.',
+    remedy: 'Take the folder as it was written; nothing of it was taken over.',
+  },
   'bolt-tightened-twice': { says: 'Bolt {bolt} was tightened in “{step}” twice.', remedy: SETTLE },
   'bolt-not-in-joint': { says: 'The joint has no bolt {bolt} in the issued plan.', remedy: SETTLE },
   'step-too-early': { says: 'Bolt {bolt} was tightened in “{step}” before “{open}” was done on every bolt.', remedy: SETTLE },

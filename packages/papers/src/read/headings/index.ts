@@ -3,7 +3,7 @@ import { DE, DE_UNCLEAR } from './de.ts';
 import { EN, EN_UNCLEAR } from './en.ts';
 
 /** The languages a heading may be written in; another one is a file and its lines here. */
-const LANGUAGES = { English: EN, German: DE } as const;
+export const LANGUAGES = { English: EN, German: DE } as const;
 const UNCLEAR = [EN_UNCLEAR, DE_UNCLEAR] as const;
 
 /** A heading on one line; a word parted at the end of a line is put together. */

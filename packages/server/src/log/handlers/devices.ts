@@ -1,7 +1,7 @@
 import { done, notice, refused } from '@clampwright/core';
 import { noteKeyText } from '@clampwright/record';
 import { keepPin, type PinCheck } from '@clampwright/sync';
-import { allDevices, enrolDevice, openEnrolment, revokeDevice } from '../devices.ts';
+import { allDevices, enrolDevice, openEnrolment, revokeDevice, setDeviceBooks } from '../devices.ts';
 import { SERVER } from '../log-key.ts';
 import { notFound } from '../reply.ts';
 import type { Handlers } from './handler.ts';
@@ -26,6 +26,8 @@ export const deviceHandlers = {
     }),
   revokeDevice: async ({ params: { device } }, { context: { store, now } }) =>
     (await revokeDevice(store, device, now())) ? done(undefined) : notFound,
+  setDeviceBooks: async ({ params: { device }, body: { books } }, { context: { store } }) =>
+    (await setDeviceBooks(store, device, books)) ? done(undefined) : notFound,
   setPin: async ({ params: { person }, body: { pin } }, { context: { store } }) => {
     await store.access.put(SERVER, 'pin', person, await keepPin(person, pin));
     return done(undefined);

@@ -1,0 +1,89 @@
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join as path } from 'node:path';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { type RunningServer, startServer } from '../torture/yard-on-disk.ts';
+import { type OpenBrowser, openBrowser } from './browser.ts';
+
+const folder = mkdtempSync(path(tmpdir(), 'clampwright-office-'));
+let server: RunningServer;
+let office: OpenBrowser;
+let phone: OpenBrowser;
+beforeAll(async () => {
+  server = await startServer({}, ['--data', path(folder, 'data')]);
+  office = await openBrowser({ viewport: { width: 1440, height: 900 } });
+  phone = await openBrowser({ viewport: { width: 360, height: 740 } });
+});
+afterAll(async () => {
+  await office?.close();
+  await phone?.close();
+  server?.kill('SIGTERM');
+  await server?.ended;
+  rmSync(folder, { recursive: true });
+});
+
+test('a planner opens a job, issues the demo’s plan, and a phone joins and sees its joints; a stop reaches it', async () => {
+  const desk = await office.context.newPage();
+  const errors: string[] = [];
+  desk.on('pageerror', (error) => errors.push(error.message));
+  await desk.goto(server.url);
+  await desk.getByRole('link', { name: 'Office' }).click();
+  await desk.getByLabel('Name', { exact: true }).fill('planner');
+  await desk.getByLabel('Password', { exact: true }).fill(/password (\S+) and change it/.exec(server.output())![1]!);
+  await desk.getByRole('button', { name: 'Sign in', exact: true }).click();
+  await desk.getByLabel('Name of a new job').fill('Spring outage');
+  await desk.getByRole('button', { name: 'Open a job' }).click();
+  await desk.getByRole('button', { name: 'Take it onto this browser' }).click();
+
+  await desk.getByLabel('Name of the person').fill('Ines Dahl');
+  await desk.getByLabel('Role').selectOption('planner');
+  await desk.getByRole('button', { name: 'Enrol the person' }).click();
+  await desk.getByRole('button', { name: /I am Ines Dahl/ }).waitFor();
+
+  const files = readdirSync('demo', { recursive: true, withFileTypes: true })
+    .filter((one) => one.isFile() && !one.parentPath.includes('plan'))
+    .map((one) => path(one.parentPath, one.name));
+  await desk.getByLabel(/Files of the job folder/).setInputFiles(files);
+  await desk.getByText(/joints: \d+ ready/).waitFor();
+  await desk.getByLabel('Number of this issue').fill('P-1');
+  await desk.getByRole('button', { name: 'Issue the plan' }).click();
+  await desk.getByText(/^Plan P-1/).waitFor();
+
+  // papers are made by the browser itself, without network
+  await desk.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  await office.context.setOffline(true);
+  for (const [button, file] of [
+    ['Bolting cards A6', 'cards-A6.pdf'],
+    ['Tags on sheets', 'tags-sheet.pdf'],
+    ['Plan for review', 'plan.pdf'],
+    ['Workbook (XLSX)', 'clampwright.xlsx'],
+  ] as const) {
+    const coming = desk.waitForEvent('download');
+    await desk.getByRole('button', { name: button }).click();
+    const saved = path(folder, file);
+    await (await coming).saveAs(saved);
+    const text = file.endsWith('.pdf') ? execFileSync('pdftotext', [saved, '-']).toString() : readFileSync(saved).toString('latin1', 0, 2);
+    expect(text, file).toContain(file.endsWith('.pdf') ? 'FB-S1' : 'PK');
+  }
+  await office.context.setOffline(false);
+
+  await desk.getByLabel('What to call it').fill('phone 1');
+  await desk.getByRole('button', { name: 'A code for a new device' }).click();
+  const code = /Code (\S+),/.exec((await desk.getByText(/^Code /).textContent()) ?? '')![1]!;
+  const page = await phone.context.newPage();
+  await page.goto(`${server.url}/#join=${code}`);
+  await page.getByRole('button', { name: 'Join' }).click();
+  await page.getByText('FB-S1').first().waitFor();
+
+  // the stop is read over the radio to a phone that has no network
+  await phone.context.setOffline(true);
+  await desk.getByLabel('Why it is withdrawn').fill('wrong gasket');
+  await desk.getByRole('button', { name: 'Withdraw plan P-1' }).click();
+  const stop = /radio: (\d{4})/.exec((await desk.getByText(/Stop code/).textContent()) ?? '')![1]!;
+  await page.getByText('A stop was called over the radio').click();
+  await page.getByLabel('Code').fill(stop);
+  await page.getByRole('button', { name: /^STOP/ }).click();
+  await page.getByText(/STOP. Plan P-1 is withdrawn/).waitFor();
+  expect(errors).toEqual([]);
+}, 120_000);

@@ -1,0 +1,49 @@
+import { useSay } from '../../language/speech.tsx';
+import { Button, Page, Section, Soft } from '../../ui/page.tsx';
+import { useBook, useWorld } from '../../ui/world-context.ts';
+import { Account } from './account.tsx';
+import { Board } from './board.tsx';
+import { Devices } from './devices.tsx';
+import { Handover } from './handover.tsx';
+import { Jobs } from './jobs.tsx';
+import { Papers } from './papers.tsx';
+import { People } from './people.tsx';
+import { PlanIssue } from './plan-issue.tsx';
+import { server, useSession } from './session.ts';
+import { Settle } from './settle.tsx';
+import { SignIn } from './sign-in.tsx';
+
+/** Where a job is set up, issued, watched and handed over. What is recorded here is recorded by this browser, as on any device. */
+export function OfficeScreen({ onEnrolled }: { readonly onEnrolled: () => void }) {
+  const say = useSay();
+  const world = useWorld();
+  const book = useBook();
+  const { session, setAccount } = useSession();
+  return (
+    <Page title={say('office.title')} back="/">
+      {session.kind === 'asking' ? <Soft>{say('app.loading')}</Soft> : null}
+      {session.kind === 'out' ? <SignIn onSignedIn={setAccount} /> : null}
+      {session.kind === 'in' ? (
+        <>
+          <Soft>{say('office.signed-in', { name: session.account.name })}</Soft>
+          <Jobs onEnrolled={onEnrolled} />
+          {world && book ? (
+            <>
+              <People />
+              <PlanIssue />
+              <Devices />
+              <Board />
+              <Settle />
+              <Papers />
+              <Handover />
+            </>
+          ) : null}
+          <Section title={session.account.name}>
+            <Account />
+            <Button onClick={() => void server('signOut', {}).then(() => setAccount(undefined))}>{say('office.sign-out')}</Button>
+          </Section>
+        </>
+      ) : null}
+    </Page>
+  );
+}

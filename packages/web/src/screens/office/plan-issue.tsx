@@ -1,0 +1,141 @@
+import type { Notice, Plan } from '@clampwright/core';
+import { idOf, issuePlan, utf8 } from '@clampwright/record';
+import { remedy, says, whereabouts } from '@clampwright/words';
+import { useState } from 'react';
+import { stopCode } from '../../job/stop-code.ts';
+import { useSay } from '../../language/speech.tsx';
+import css from '../../ui/page.module.css';
+import { Banner, Button, Field, Row, Section, Soft } from '../../ui/page.tsx';
+import { useJob } from '../../ui/world-context.ts';
+
+/** From the files of a job folder to an issued plan: read and planned here, frozen, numbered, hashed, and sent with the next sending. */
+export function PlanIssue() {
+  const say = useSay();
+  const { world, book } = useJob();
+  const [plan, setPlan] = useState<Plan>();
+  const [notices, setNotices] = useState<readonly Notice[]>([]);
+  const [number, setNumber] = useState('');
+  const [earlier, setEarlier] = useState<'continue' | 'stop'>('continue');
+  const [why, setWhy] = useState('');
+  const { plans } = book.fold.state('book', 'book');
+  const read = async (files: FileList | null) => {
+    if (!files || files.length === 0) return;
+    const { planFolder } = await import('./plan-folder.ts');
+    const result = planFolder(
+      new Map(
+        await Promise.all(
+          [...files].map(
+            async (file) =>
+              [file.webkitRelativePath.split('/').slice(1).join('/') || file.name, new Uint8Array(await file.arrayBuffer())] as const,
+          ),
+        ),
+      ),
+    );
+    setPlan(result.plan);
+    setNotices(result.notices);
+  };
+  const issue = async () => {
+    const known = new Map(book.joints().map(({ tag, joint }) => [tag, joint]));
+    const issued = issuePlan(
+      plan!,
+      number.trim(),
+      (tag) => known.get(tag) ?? idOf('joint', crypto.getRandomValues(new Uint8Array(16))),
+      plans.length === 0 ? undefined : earlier,
+    );
+    for (const bytes of issued.attachments) await world.device.attach(book.job, bytes);
+    for (const { name } of plan!.job.people.filter((one) => !book.fold.ids('person').some((id) => book.nameOf(id) === one.name)))
+      await book.record(
+        'person-enrolled',
+        {
+          person: idOf('person', crypto.getRandomValues(new Uint8Array(16))),
+          name: await world.device.attach(book.job, utf8(name)),
+          roles: ['crew'],
+        },
+        world.holder,
+      );
+    await book.record('plan-issued', issued.plan, world.holder);
+    for (const card of issued.cards) await book.record('card-issued', card, world.holder);
+    await book.refresh();
+    setPlan(undefined);
+    void world.send();
+  };
+  return (
+    <Section title={say('office.plan')}>
+      <ul className={css.list}>
+        {plans.map((one) => (
+          <li key={one.number} className={css.section}>
+            <p>
+              <strong>{say('office.issued', { number: one.number, time: new Date(one.mention.at).toLocaleString() })}</strong>
+            </p>
+            <p className={css.code}>{one.hash}</p>
+            {one.withdrawn === undefined ? (
+              <Row>
+                <Field label={say('office.withdraw-why')}>
+                  <input value={why} onChange={(event) => setWhy(event.target.value)} />
+                </Field>
+                <Button
+                  kind="stop"
+                  disabled={why.trim() === ''}
+                  onClick={() =>
+                    void book.record('plan-withdrawn', { number: one.number, reason: why.trim() }, world.holder).then(() => world.send())
+                  }
+                >
+                  {say('office.withdraw', { number: one.number })}
+                </Button>
+              </Row>
+            ) : (
+              <Banner level="stop">
+                <p>{say('today.withdrawn', { number: one.number, reason: one.withdrawn })}</p>
+                <p>{say('office.stop-code', { code: stopCode(one.hash) })}</p>
+              </Banner>
+            )}
+          </li>
+        ))}
+      </ul>
+      <Field label={say('office.plan-files')}>
+        <input type="file" multiple onChange={(event) => void read(event.target.files)} />
+      </Field>
+      {notices.map((one) => (
+        <Banner key={`${one.code} ${whereabouts(one)}`} level="mind">
+          <p>
+            {whereabouts(one)} {says(one)}
+          </p>
+          <p>{remedy(one)}</p>
+        </Banner>
+      ))}
+      {plan ? (
+        <>
+          <p>
+            {say('office.plan-read', {
+              joints: plan.sums.joints,
+              ready: plan.sums.ready,
+              attention: plan.sums.attention,
+              stop: plan.sums.stop,
+            })}
+          </p>
+          {plan.sums.stop > 0 ? <Soft>{say('office.plan-stopped')}</Soft> : null}
+          <Row>
+            <Field label={say('office.plan-number')}>
+              <input value={number} onChange={(event) => setNumber(event.target.value)} />
+            </Field>
+            {plans.length === 0 ? null : (
+              <Field label={say('office.plan-earlier')}>
+                <select value={earlier} onChange={(event) => setEarlier(event.target.value as typeof earlier)}>
+                  <option value="continue">{say('office.plan-continue')}</option>
+                  <option value="stop">{say('office.plan-stop')}</option>
+                </select>
+              </Field>
+            )}
+            <Button
+              kind="act"
+              disabled={number.trim() === '' || plans.some((one) => one.number === number.trim()) || world.holder === undefined}
+              onClick={() => void issue()}
+            >
+              {say('office.issue')}
+            </Button>
+          </Row>
+        </>
+      ) : null}
+    </Section>
+  );
+}
