@@ -3,6 +3,7 @@ import { aroundBench } from './around.ts';
 import { interactionBench } from './interaction.ts';
 import { logBench } from './log.ts';
 import { papersBench } from './papers.ts';
+import { papersInBench } from './papers-in.ts';
 import { planBench } from './plan.ts';
 import { simulationBench } from './simulation.ts';
 import { torqueBench } from './torque.ts';
@@ -15,6 +16,7 @@ const PARTS: Readonly<Record<string, () => unknown>> = {
   around: aroundBench,
   log: logBench,
   papers: papersBench,
+  'papers-in': papersInBench,
 };
 
 const asked = process.argv.slice(2);

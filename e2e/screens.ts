@@ -1,5 +1,6 @@
 // `npm run screens`: pictures of every page at phone, tablet and laptop size, light and dark, into docs/screens.
 import { mkdirSync } from 'node:fs';
+import { appScreens } from './app-screens.ts';
 import { openBrowser } from './browser.ts';
 import { paperScreens } from './paper-screens.ts';
 import { showDemo } from './show-demo.ts';
@@ -42,3 +43,4 @@ try {
 }
 await paperScreens('docs/screens');
 console.log('docs/screens is up to date');
+await appScreens();

@@ -7,7 +7,7 @@ await build({
   entryPoints: ['bench/run.ts'],
   outfile: 'bench/dist/run.mjs',
   bundle: true,
-  external: ['better-sqlite3', '@node-rs/argon2', 'pg-native'],
+  external: ['better-sqlite3', 'web-ifc', '@node-rs/argon2', 'pg-native'],
   platform: 'node',
   format: 'esm',
   target: 'node20',
