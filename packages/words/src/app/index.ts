@@ -8,7 +8,7 @@ import { TRADE_EN } from './trade-en.ts';
 export type { AppKey } from './en.ts';
 
 /** Languages by their own names; two files each. */
-export const LANGUAGES = { en: 'English' } as const;
+export const LANGUAGES = { en: 'English', de: 'Deutsch', pl: 'Polski' } as const;
 export type Language = keyof typeof LANGUAGES;
 
 export interface Texts {
@@ -19,6 +19,8 @@ const ENGLISH_TEXTS: Texts = { app: APP_EN, trade: TRADE_EN };
 
 const LOADERS: { readonly [L in Language]: () => Promise<Texts> } = {
   en: async () => ENGLISH_TEXTS,
+  de: async () => ({ app: (await import('./de.ts')).APP_DE, trade: (await import('./trade-de.ts')).TRADE_DE }),
+  pl: async () => ({ app: (await import('./pl.ts')).APP_PL, trade: (await import('./trade-pl.ts')).TRADE_PL }),
 };
 export const loadTexts = (language: Language): Promise<Texts> => LOADERS[language]();
 
