@@ -2,6 +2,7 @@
 import { aroundBench } from './around.ts';
 import { interactionBench } from './interaction.ts';
 import { logBench } from './log.ts';
+import { papersBench } from './papers.ts';
 import { papersInBench } from './papers-in.ts';
 import { planBench } from './plan.ts';
 import { simulationBench } from './simulation.ts';
@@ -14,6 +15,7 @@ const PARTS: Readonly<Record<string, () => unknown>> = {
   simulation: simulationBench,
   around: aroundBench,
   log: logBench,
+  papers: papersBench,
   'papers-in': papersInBench,
 };
 

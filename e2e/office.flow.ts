@@ -66,6 +66,13 @@ test('a planner opens a job, issues the demo’s plan, and a phone joins and see
     const text = file.endsWith('.pdf') ? execFileSync('pdftotext', [saved, '-']).toString() : readFileSync(saved).toString('latin1', 0, 2);
     expect(text, file).toContain(file.endsWith('.pdf') ? 'FB-S1' : 'PK');
   }
+  // a model is read here too, without network
+  await desk.getByLabel('IFC file').setInputFiles('packages/papers/fixtures/ifc/splice-ifc4-mm.ifc');
+  await desk.getByText(/^IFC4: \d+ bolts in/).waitFor();
+  const list = desk.waitForEvent('download');
+  await desk.getByRole('button', { name: 'Save the joint list' }).click();
+  await (await list).saveAs(path(folder, 'joints.csv'));
+  expect(readFileSync(path(folder, 'joints.csv'), 'utf8')).toContain('M2');
   await office.context.setOffline(false);
 
   await desk.getByLabel('What to call it').fill('phone 1');

@@ -2,6 +2,7 @@
 import { mkdirSync } from 'node:fs';
 import { appScreens } from './app-screens.ts';
 import { openBrowser } from './browser.ts';
+import { paperScreens } from './paper-screens.ts';
 import { showDemo } from './show-demo.ts';
 
 const SIZES = { phone: { width: 360, height: 740 }, tablet: { width: 820, height: 1180 }, laptop: { width: 1440, height: 900 } } as const;
@@ -40,5 +41,6 @@ try {
 } finally {
   await shown.stop();
 }
+await paperScreens('docs/screens');
 console.log('docs/screens is up to date');
 await appScreens();

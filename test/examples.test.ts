@@ -1,9 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import * as core from '../packages/core/src/index.ts';
+import { tableCsv } from '../packages/papers/src/sheet-out/csv.ts';
+import { breakLines } from '../packages/papers/src/typeset/break-lines.ts';
 import * as record from '../packages/record/src/index.ts';
 
-const known = { ...core, ...record };
+const known = { ...core, ...record, breakLines, tableCsv };
 
 /** The `@example` blocks of a file, each with the name of the thing it documents. */
 function examplesIn(file: string): { readonly symbol: string; readonly code: string }[] {
@@ -22,10 +24,10 @@ function examplesIn(file: string): { readonly symbol: string; readonly code: str
   }));
 }
 
-const files = ['core', 'record'].flatMap((name) =>
-  (readdirSync(`packages/${name}/src`, { recursive: true }) as string[])
+const files = ['core/src', 'record/src', 'papers/src/typeset', 'papers/src/sheet-out'].flatMap((name) =>
+  (readdirSync(`packages/${name}`, { recursive: true }) as string[])
     .filter((file) => file.endsWith('.ts') && !file.endsWith('.test.ts'))
-    .map((file) => `packages/${name}/src/${file}`),
+    .map((file) => `packages/${name}/${file}`),
 );
 
 for (const file of files) {

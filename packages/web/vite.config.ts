@@ -32,7 +32,7 @@ export default defineConfig({
         ],
       },
       workbox: {
-        globPatterns: ['**/*.{js,css,html,woff2,ttf,svg,png,json}'],
+        globPatterns: ['**/*.{js,css,html,woff2,ttf,wasm,svg,png,json}'],
         globIgnores: ['mark-512.png'],
         navigateFallback: '/index.html',
         navigateFallbackDenylist: [/^\/api\//, /^\/trusted/],

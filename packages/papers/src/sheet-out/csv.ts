@@ -10,8 +10,7 @@ const FORMULA = /^[=+\-@\t\r]/;
  * be negative, are left alone.
  *
  * @example
- * const columns = [{ head: 'joint', kind: 'text' }, { head: 'angle [°]', kind: 'number' }] as const;
- * expect(tableCsv({ name: 'x', columns, rows: [['=A1', -3], ['a "b"', undefined]] })).toBe(
+ * expect(tableCsv({ name: 'x', columns: [{ head: 'joint', kind: 'text' }, { head: 'angle [°]', kind: 'number' }], rows: [['=A1', -3], ['a "b"', undefined]] })).toBe(
  *   '\ufeffjoint,angle [°]\r\n\'=A1,-3\r\n"a ""b""",\r\n');
  */
 export const tableCsv = ({ columns, rows }: SheetTable): string =>

@@ -12,7 +12,8 @@ const MOST_SETTINGS = 12;
 
 /**
  * Spreads a card over as few sides as hold it. Drawing beside the steps and cautions overleaf, drawing and cautions on a side of
- * their own, or drawing with the boxes; large boxes or small: the first of these with the fewest sides.
+ * their own, or drawing with the boxes; large boxes or small: the first of these with the fewest sides, and of those the one that leaves
+ * no block alone on a side.
  */
 export function layCard(joint: JointPlan, units: UnitSystem, sheet: CardSheet = PAGE_SHEET): CardBlock[][] {
   const piece = (block: CardBlock, more: Partial<CardPiece> = {}): CardPiece => ({
@@ -39,8 +40,10 @@ export function layCard(joint: JointPlan, units: UnitSystem, sheet: CardSheet = 
       [...start, cautions, drawing(false), ...ticks(perLine, false), record],
     ]);
   const laid = ways.map((pieces) => pack(pieces, sheet.room - sheet.firstHead(joint), sheet.room));
-  return laid.reduce((best, one) => (one.length < best.length ? one : best));
+  return laid.reduce((best, one) => (one.length < best.length || (one.length === best.length && lonely(one) < lonely(best)) ? one : best));
 }
+
+const lonely = (sides: readonly (readonly CardBlock[])[]) => sides.filter(({ length }) => length === 1).length;
 
 const startBlocks = (joint: JointPlan, units: UnitSystem): CardBlock[] => [
   { kind: 'head' },

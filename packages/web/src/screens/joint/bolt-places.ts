@@ -10,7 +10,7 @@ export interface BoltPlace {
 
 /**
  * Where the bolts stand in a square from −100 to 100, y downwards: bolt 1 of a ring at the top and numbers the way the datum says; a
- * group by its own measures. `turn`: quarter turns clockwise, to where the operator stands.
+ * group by its own measures, as on the card. `turn`: quarter turns clockwise, to where the operator stands.
  */
 export function boltPlaces({ layout, boltCount, datum }: JointPlan, turn: number): BoltPlace[] {
   const raw = layout.kind === 'group' ? group(layout.bolts) : ring(boltCount, datum?.direction === 'counter-clockwise' ? -1 : 1);
@@ -31,5 +31,5 @@ function group(bolts: readonly { readonly x: number; readonly y: number }[]) {
   const middle = (all: number[]) => (Math.min(...all) + Math.max(...all)) / 2;
   const reach = Math.max(Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys), 1) / 2;
   const scale = 94 / reach;
-  return bolts.map(({ x, y }) => ({ x: (x - middle(xs)) * scale, y: -(y - middle(ys)) * scale }));
+  return bolts.map(({ x, y }) => ({ x: (x - middle(xs)) * scale, y: (y - middle(ys)) * scale }));
 }

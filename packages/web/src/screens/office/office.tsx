@@ -6,6 +6,7 @@ import { Board } from './board.tsx';
 import { Devices } from './devices.tsx';
 import { Handover } from './handover.tsx';
 import { Jobs } from './jobs.tsx';
+import { ModelIn } from './model-in.tsx';
 import { Papers } from './papers.tsx';
 import { People } from './people.tsx';
 import { PlanIssue } from './plan-issue.tsx';
@@ -30,6 +31,7 @@ export function OfficeScreen({ onEnrolled }: { readonly onEnrolled: () => void }
           {world && book ? (
             <>
               <People />
+              <ModelIn />
               <PlanIssue />
               <Devices />
               <Board />

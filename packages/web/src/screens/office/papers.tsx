@@ -3,6 +3,7 @@ import { readUtf8 } from '@clampwright/record';
 import { useState } from 'react';
 import { useSay } from '../../language/speech.tsx';
 import { Banner, Button, Row, Section, Soft } from '../../ui/page.tsx';
+import { save } from '../../ui/save.ts';
 import { useJob } from '../../ui/world-context.ts';
 import type { PaperName } from './make-paper.ts';
 
@@ -49,10 +50,4 @@ export function Papers() {
       </Row>
     </Section>
   );
-}
-
-function save(file: string, content: string | Uint8Array): void {
-  const url = URL.createObjectURL(new Blob([content as Uint8Array<ArrayBuffer>]));
-  Object.assign(document.createElement('a'), { href: url, download: file }).click();
-  setTimeout(() => URL.revokeObjectURL(url), 60_000);
 }
