@@ -4,17 +4,15 @@ import { levelOf, notice } from '@clampwright/core';
 import { type KnownJoint, type RecordOptions, readRecords, type TighteningRecord } from '@clampwright/papers';
 import { hashOf, type Kept } from '@clampwright/record';
 import { atDesk, entriesOf } from '@clampwright/server';
-import { FolderTaken, openStore, type Store } from '@clampwright/store';
+import { atBooks, type DeskOptions, onlyShown } from './desk-book.ts';
 import { EXIT, refuse } from './exit.ts';
 import { isFile, jobFolder } from './job-folder.ts';
 import { meansOf } from './means-of.ts';
 import { faultsText } from './plan-text.ts';
 import { textTable } from './text-table.ts';
-import { type DataOption, whereOf } from './where-data-lies.ts';
 
-interface EnterOptions extends DataOption, Pick<RecordOptions, 'step' | 'end' | 'done' | 'card'> {
+interface EnterOptions extends DeskOptions, Pick<RecordOptions, 'step' | 'end' | 'done' | 'card'> {
   readonly map?: readonly string[];
-  readonly write?: boolean;
 }
 
 /** What the cards of a book say of its joints, by tag; the last card of a tag counts. */
@@ -35,14 +33,7 @@ export async function enterCommand(job: string, file: string, options: EnterOpti
   if (!isFile(file)) return refuse(`There is no file ${file}.`);
   const means = meansOf(options.map ?? []);
   if (!means) return refuse('--map: write HEADING=MEANING');
-  let store: Store;
-  try {
-    store = await openStore(whereOf(options), options.write ? {} : { mode: 'reader' });
-  } catch (error) {
-    if (error instanceof FolderTaken) return refuse(`${error.message}. Stop the server while papers are entered.`);
-    throw error;
-  }
-  try {
+  return atBooks(options, async (store) => {
     const entries = await entriesOf(store, job);
     if (entries.length === 0) return refuse(`There is no book ${job}.`);
     const joints = issuedJoints(entries);
@@ -55,12 +46,7 @@ export async function enterCommand(job: string, file: string, options: EnterOpti
     if (notices.some(({ code }) => levelOf(code) === 'fault') || read.records.length === 0)
       return refuse('Nothing was entered: a log cannot be mended afterwards. Correct the file, then enter it whole.');
     process.stdout.write(`${preview(read.records)}\n\n`);
-    if (!options.write) {
-      process.stdout.write(
-        'Nothing is entered yet. If this is what the paper says, the same command with --write enters it; it cannot be taken back, only corrected.\n',
-      );
-      return EXIT.fine;
-    }
+    if (!options.write) return onlyShown('what the paper says');
     const entered = await atDesk(
       store,
       job,
@@ -96,9 +82,7 @@ export async function enterCommand(job: string, file: string, options: EnterOpti
     if (!entered.ok) return refuse(`Nothing was entered.\n${faultsText(entered.notices, 'metric')}`);
     process.stdout.write(`Entered: ${entered.value} entries, and ${name} beside them (${hashOf(bytes).slice(0, 12)}…).\n`);
     return EXIT.fine;
-  } finally {
-    await store.close();
-  }
+  });
 }
 
 function preview(records: readonly TighteningRecord[]): string {

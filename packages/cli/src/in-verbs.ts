@@ -44,6 +44,25 @@ Exit code: 0 shown or entered; 2 nothing was entered.`,
     );
 
   program
+    .command('register')
+    .argument('<folder>', 'job folder')
+    .description('register its tools with chart and certificate, and its batteries, in the book of the yard: what is new or has changed')
+    .option('--data <folder>', 'where the books lie; DATABASE_URL comes first', 'clampwright-data')
+    .option('--write', 'enter it; without, it is only shown')
+    .addHelpText(
+      'after',
+      `
+Examples:
+  clampwright register pier-4
+  clampwright register pier-4 --write
+
+The certificates that count on the work date of job.yaml are registered. Exit code: 0 shown or registered; 2 nothing was registered.`,
+    )
+    .action((folder: string, options) =>
+      finish(import('./register-command.ts').then(({ registerCommand }) => registerCommand(folder, options))),
+    );
+
+  program
     .command('export-book')
     .argument('<job>', 'id of the job')
     .requiredOption('--out <folder>', 'a new folder')

@@ -21,6 +21,7 @@ export {
 } from './page/index.tsx';
 // Reading
 export {
+  type Equipment,
   type HeadingMeans,
   type JudgedTest,
   type KnownJoint,
@@ -31,6 +32,7 @@ export {
   type ReadJob,
   type ReadOptions,
   type RecordOptions,
+  readEquipment,
   readInspection,
   readJob,
   readRecords,

@@ -2,6 +2,7 @@
 export { appPages } from './app-pages.ts';
 export { createApp } from './create-app.ts';
 export { atDesk, entriesOf } from './log/desk.ts';
+export { findYard, yardOf } from './log/log-key.ts';
 export { auditBook, MOST_REPORTED, makeHandover, makeReport, reportSource } from './log/make-handover.ts';
 export { openExport, openImport } from './log/open-export.ts';
 export { BookDamaged, NeedsTls, type ServingBooks, serveBooks } from './log/serve-books.ts';

@@ -46,6 +46,8 @@ export interface Certificate {
   /** expanded uncertainty, share of reading, k = 2 */
   readonly uncertainty: number;
   readonly jointRate?: 'hard' | 'soft';
+  /** picture or scan of it: the file's name, and the SHA-256 of its bytes */
+  readonly photo?: { readonly file: string; readonly hash: string };
 }
 
 /** All labels but the last name the gear; settings of one gear form a scale of their own. */

@@ -41,6 +41,27 @@ test('two of one day are not chosen between; a faulty row, a certificate of no t
   expect(read(of()).notices.map(({ code }) => code)).toEqual(['certificate-missing']);
 });
 
+test('the picture of a certificate is known by its hash; one that is not there is a fault at its line', () => {
+  const photo = `${HEAD};Foto`;
+  const of = (row: string) => ({ 'tools.yaml': TOOL, 'certificates.csv': `${photo}\n${row};C-2.jpg\n` });
+  expect(read(of(NOW)).notices.map(brief)).toEqual(['file-missing @ certificates.csv, 2, Foto']);
+  const { job, notices } = read({ ...of(NOW), 'C-2.jpg': 'abc' });
+  expect(notices).toEqual([]);
+  // SHA-256 of “abc”: FIPS 180-2, appendix B.1
+  expect(job!.tools[0]!.chart.certificate.photo).toEqual({
+    file: 'C-2.jpg',
+    hash: 'ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad',
+  });
+});
+
+test('a picture named in tools.yaml is looked for, too', () => {
+  const tools = String(SOUND['tools.yaml']).replace('uncertainty: 0.5 %', 'uncertainty: 0.5 %, photo: c-1.pdf');
+  expect(read({ 'tools.yaml': tools }).notices.map(({ code, place }) => [code, place?.row, place?.path])).toEqual([
+    ['file-missing', 7, 'tools → 0 → certificate → photo'],
+  ]);
+  expect(read({ 'tools.yaml': tools, 'c-1.pdf': 'abc' }).notices).toEqual([]);
+});
+
 test('certificates out of a sheet of a workbook, dates and shares as the spreadsheet holds them', () => {
   const list = new Uint8Array(readFileSync(new URL('../../fixtures/workbooks/list-en.xlsx', import.meta.url)));
   const { job, notices } = read({

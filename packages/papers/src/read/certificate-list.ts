@@ -1,4 +1,4 @@
-import { type Certificate, type CivilDate, civilDate, type Notice, notice, type Outcome } from '@clampwright/core';
+import { type Certificate, type CivilDate, civilDate, type Notice, notice, type Outcome, type Place } from '@clampwright/core';
 import { recogniseColumns } from './columns.ts';
 import type { HeadingMemory } from './heading-memory.ts';
 import { load, type OpenFile } from './open-file.ts';
@@ -7,9 +7,10 @@ import { readTable } from './table.ts';
 import { CERTIFICATE_FIELDS } from './tables/certificates.ts';
 
 /** A certificate with the file of its chart, and of its picture. */
-export interface CertificateVersion extends Certificate {
+export interface CertificateVersion extends Omit<Certificate, 'photo'> {
   readonly chart: string;
-  readonly photo?: string;
+  /** where it lies, and where that was said */
+  readonly photo?: { readonly file: string; readonly place: Place };
 }
 
 const REQUIRED = ['tool', 'number', 'calibrated', 'due', 'uncertainty', 'chart'] as const;
@@ -47,7 +48,7 @@ export function readCertificates(open: OpenFile, file: string, memory: HeadingMe
         uncertainty,
         chart,
         ...(jointRate === undefined ? {} : { jointRate }),
-        ...(photo === undefined ? {} : { photo }),
+        ...(photo === undefined ? {} : { photo: { file: photo, place: reader.at('photo', photo) } }),
       },
     ];
   });

@@ -3,6 +3,7 @@ export { LARGEST_FILE } from './decode.ts';
 export { type HeadingMeans, MAPPING_FILE } from './heading-memory.ts';
 export type { JudgedTest } from './judged-test.ts';
 export type { OpenFile } from './open-file.ts';
+export { type Equipment, readEquipment } from './read-equipment.ts';
 export { type ReadInspection, readInspection } from './read-inspection.ts';
 export { type ReadJob, type ReadOptions, readJob } from './read-job.ts';
 export { type KnownJoint, type RecordOptions, readRecords, type TighteningRecord } from './read-records.ts';

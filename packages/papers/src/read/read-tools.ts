@@ -8,11 +8,13 @@ import {
   type Notice,
   notice,
   type Outcome,
+  type Place,
   roadChargingNotices,
   type SettingChart,
   socketCurrent,
   type Tool,
 } from '@clampwright/core';
+import { hashOf } from '@clampwright/record';
 import type { z } from 'zod';
 import { type CertificateVersion, onTheDay, readCertificates } from './certificate-list.ts';
 import type { HeadingMemory } from './heading-memory.ts';
@@ -97,7 +99,7 @@ function eachTool({ value, at }: YamlValue<z.output<typeof toolsSchema>>, around
       return [];
     }
     seen.add(entry.serial);
-    const versions = versionsOf(entry, around.listed);
+    const versions = versionsOf(entry, around.listed, (path) => at([...here, ...path]));
     if (versions.length === 0) {
       notices.push(notice('certificate-missing', { serial: entry.serial }, at(here)));
       return [];
@@ -113,7 +115,8 @@ function eachTool({ value, at }: YamlValue<z.output<typeof toolsSchema>>, around
       ? readChart(chartBytes.value, file, around.memory)
       : { scales: [], settings: [], notices: chartBytes.notices };
     notices.push(...chart.notices);
-    return [toolOf(entry, chosen.value, versions, chart)];
+    const photos = versions.map((version) => photoOf(version, around.open, notices));
+    return [toolOf(entry, chosen.value, versions, chart, photos[versions.indexOf(chosen.value)])];
   });
   for (const { serial } of around.listed)
     if (!seen.has(serial)) notices.push(notice('certificate-of-no-tool', { serial }, { file: value.certificates! }));
@@ -121,14 +124,26 @@ function eachTool({ value, at }: YamlValue<z.output<typeof toolsSchema>>, around
 }
 
 /** Every certificate that is told of a tool, wherever it stands. */
-function versionsOf(entry: ToolEntry, listed: readonly CertificateVersion[]): CertificateVersion[] {
-  const own = entry.certificate && entry.chart !== undefined ? [{ ...entry.certificate, chart: entry.chart }] : [];
-  const written = [...own, ...entry.certificates].map(({ 'joint-rate': jointRate, photo, ...rest }) => ({
+function versionsOf(
+  entry: ToolEntry,
+  listed: readonly CertificateVersion[],
+  at: (path: readonly PropertyKey[]) => Place,
+): CertificateVersion[] {
+  const own = entry.certificate && entry.chart !== undefined ? [{ ...entry.certificate, chart: entry.chart, path: ['certificate'] }] : [];
+  const more = entry.certificates.map((one, index) => ({ ...one, path: ['certificates', index] }));
+  const written = [...own, ...more].map(({ 'joint-rate': jointRate, photo, path, ...rest }) => ({
     ...rest,
     ...(jointRate === undefined ? {} : { jointRate }),
-    ...(photo === undefined ? {} : { photo }),
+    ...(photo === undefined ? {} : { photo: { file: photo, place: at([...path, 'photo']) } }),
   }));
   return [...written, ...listed.filter(({ serial }) => serial === entry.serial)];
+}
+
+/** The picture of a certificate by the hash of its bytes; one that cannot be had is a fault. */
+function photoOf({ photo }: CertificateVersion, open: OpenFile, notices: Notice[]): Certificate['photo'] {
+  const bytes = photo && load(open, photo.file, photo.place);
+  if (!bytes?.ok) notices.push(...(bytes?.notices ?? []));
+  return photo && bytes?.ok ? { file: photo.file, hash: hashOf(bytes.value) } : undefined;
 }
 
 function toolOf(
@@ -136,22 +151,28 @@ function toolOf(
   { chart: file, ...version }: CertificateVersion,
   versions: readonly CertificateVersion[],
   { scales, settings }: Pick<SettingChart, 'scales' | 'settings'>,
+  photo: Certificate['photo'],
 ): Tool {
+  const { number, serial, calibrated, due, uncertainty, jointRate } = version;
+  const certificate = {
+    number,
+    serial,
+    calibrated,
+    due,
+    uncertainty,
+    ...stated<Pick<Certificate, 'jointRate' | 'photo'>>({ jointRate, photo }),
+  };
   return {
     serial: entry.serial,
     name: entry.name,
     kind: entry.kind,
     place: { file },
     sockets: entry.sockets.map((socket) => ({ acrossFlats: socket['across-flats'], outerDiameter: socket['outer-diameter'] })),
-    chart: { scales, settings, repeatability: entry.repeatability, interpolation: entry.interpolation, certificate: withoutPhoto(version) },
+    chart: { scales, settings, repeatability: entry.repeatability, interpolation: entry.interpolation, certificate },
     ...(versions.length > 1
       ? { certificates: versions.map(({ number, calibrated, due, chart }) => ({ number, calibrated, due, chart })) }
       : {}),
     ...stated<Pick<Tool, 'arm' | 'armRating'>>({ arm: entry.arm, armRating: entry['arm-rating'] }),
     ...(entry.peak ? { peak: { amperesPerTorque: entry.peak['amperes-per-100-N·m'] / Nm(100), cutOff: entry.peak['cut-off-volts'] } } : {}),
   };
-}
-
-function withoutPhoto({ number, serial, calibrated, due, uncertainty, jointRate }: Certificate): Certificate {
-  return { number, serial, calibrated, due, uncertainty, ...(jointRate === undefined ? {} : { jointRate }) };
 }

@@ -34,8 +34,11 @@ export interface Yard {
   readonly name: string;
 }
 
+/** The yard whose books lie in this store, where there is one yet. */
+export const findYard = (store: Store): Promise<Yard | undefined> => store.access.get<Yard>(SERVER, 'yard', 'yard');
+
 /** The yard whose books lie in this store; made when the first server opens it. */
 export async function yardOf(store: Store, name = 'yard'): Promise<Yard> {
   await store.access.add(SERVER, 'yard', 'yard', { id: idOf('yard', randomBytes(16)), name } satisfies Yard);
-  return (await store.access.get<Yard>(SERVER, 'yard', 'yard'))!;
+  return (await findYard(store))!;
 }
