@@ -6,7 +6,15 @@ import { practiceJob } from './build/practice-job.ts';
 /** One page, its parts loaded when they are called for; all of it kept by the service worker, so that it opens without network. */
 export default defineConfig({
   root: import.meta.dirname,
-  build: { outDir: 'dist', emptyOutDir: true, assetsInlineLimit: 0, target: 'es2022', modulePreload: { polyfill: false } },
+  // papers and models are large, and loaded only when they are called for
+  build: {
+    chunkSizeWarningLimit: 4096,
+    outDir: 'dist',
+    emptyOutDir: true,
+    assetsInlineLimit: 0,
+    target: 'es2022',
+    modulePreload: { polyfill: false },
+  },
   // the same reader, with the browser's own bytes in place of Node's
   resolve: { alias: { 'csv-parse/sync': 'csv-parse/browser/esm/sync', 'csv-stringify/sync': 'csv-stringify/browser/esm/sync' } },
   plugins: [
