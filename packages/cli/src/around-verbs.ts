@@ -6,7 +6,7 @@ import { loosenCommand } from './loosen-command.ts';
 import { valvesCommand } from './valves-command.ts';
 
 /** The verbs around the turn: taking apart, valves, inspection, measured series. */
-export function addAroundVerbs(program: Command, finish: (code: number) => void): void {
+export function addAroundVerbs(program: Command, finish: (code: number | Promise<number>) => Promise<void>): void {
   program
     .command('loosen')
     .argument('<folder>', 'job folder')
@@ -69,9 +69,20 @@ Exit code: 0 all may be loosened; 1 something stops or holds; 2 nothing could be
     )
     .description('judge measured series: k-class of a lot, pre-installation verification, daily tool check, gaps')
     .option('--json', 'print the verdicts as JSON')
+    .option('--map <heading=meaning...>', 'what a heading of a table means; remembered in mapping.yaml beside it')
+    .option('--book <job>', 'enter tests of lots and checks of tools into this book; they are shown first')
+    .option('--done <date>', 'with --book: day on which it was measured, year-month-day')
+    .option('--write', 'with --book: enter it; without, it is only shown')
+    .option('--data <folder>', 'where the books lie; DATABASE_URL comes first', 'clampwright-data')
     .addHelpText(
       'after',
-      '\nExamples:\n  clampwright judge demo/tests.yaml\n  clampwright judge lot-7.xlsx\n\nExit code: 0 all pass; 1 something fails or was faulty; 2 no such file.',
+      `
+Examples:
+  clampwright judge demo/tests.yaml
+  clampwright judge lot-7.xlsx --map "Charge=lot"
+  clampwright judge demo/tests.yaml --book j-… --done 2026-11-25 --write
+
+Exit code: 0 all pass; 1 something fails or was faulty; 2 no such file, or nothing was entered.`,
     )
     .action((file: string, options) => finish(judgeCommand(file, options)));
 }

@@ -98,7 +98,7 @@ program
   .addHelpText('after', '\nExample:\n  clampwright show demo')
   .action((folder: string, options) => finish(showCommand(folder, options)));
 
-addAroundVerbs(program, (code) => void finish(code));
+addAroundVerbs(program, finish);
 addInVerbs(program, finish);
 addLogVerbs(program, finish);
 addPaperVerbs(program, finish);

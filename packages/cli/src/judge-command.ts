@@ -1,62 +1,50 @@
-import { basename, dirname } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { levelOf } from '@clampwright/core';
-import { type JudgedTest, readTests } from '@clampwright/papers';
-import { say } from '@clampwright/words';
+import { MAPPING_FILE, readMeasured } from '@clampwright/papers';
 import { EXIT, refuse } from './exit.ts';
 import { isFile, jobFolder } from './job-folder.ts';
+import { fails, judgedText } from './judged-text.ts';
+import { meansOf } from './means-of.ts';
 import { faultsText } from './plan-text.ts';
+import { NotOurs, writeOutput } from './write-output.ts';
 
-/** `clampwright judge FILE`: what measured series say. */
-export function judgeCommand(file: string, { json }: { readonly json?: boolean }): number {
-  if (!isFile(file)) {
-    return refuse(`There is no file ${file}.`);
+interface JudgeOptions {
+  readonly json?: boolean;
+  /** `HEADING=MEANING`: what a heading means; remembered beside the file */
+  readonly map?: readonly string[];
+  /** book into which the series are entered, and the day they were measured on */
+  readonly book?: string;
+  readonly done?: string;
+  readonly write?: boolean;
+  readonly data: string;
+}
+
+/** `clampwright judge FILE`: what measured series say; with a book, they are entered into it. */
+export async function judgeCommand(file: string, options: JudgeOptions): Promise<number> {
+  if (!isFile(file)) return refuse(`There is no file ${file}.`);
+  const means = meansOf(options.map ?? []);
+  if (!means) return refuse('--map: write HEADING=MEANING');
+  const { judged, notices, mapping } = readMeasured(jobFolder(dirname(file)), basename(file), { means });
+  if (mapping !== undefined) {
+    try {
+      writeOutput(dirname(file), { [MAPPING_FILE]: mapping });
+      process.stderr.write(`Written: ${join(dirname(file), MAPPING_FILE)}\n`);
+    } catch (error) {
+      if (error instanceof NotOurs) return refuse(`${error.message}. Move it.`);
+      throw error;
+    }
   }
-  const { judged, notices } = readTests(jobFolder(dirname(file)), basename(file));
-  if (json) process.stdout.write(`${JSON.stringify({ judged, faults: notices }, null, 2)}\n`);
+  if (options.json) process.stdout.write(`${JSON.stringify({ judged, faults: notices }, null, 2)}\n`);
   else {
     if (notices.length > 0) process.stdout.write(`${faultsText(notices, 'metric')}\n\n`);
     process.stdout.write(`${judged.map(judgedText).join('\n')}\n`);
   }
+  if (options.book !== undefined) {
+    if (notices.some(({ code }) => levelOf(code) === 'fault') || judged.length === 0)
+      return refuse('Nothing was entered: a log cannot be mended afterwards. Correct the file, then enter it whole.');
+    const { enterTests } = await import('./enter-tests.ts');
+    const entered = await enterTests(options.book, file, judged, options);
+    if (entered !== EXIT.fine) return entered;
+  }
   return notices.length > 0 || judged.some(fails) ? EXIT.stops : EXIT.fine;
 }
-
-const fails = ({ verdict }: JudgedTest): boolean => verdict.notices.some(({ code }) => levelOf(code) !== 'attention');
-
-function judgedText(test: JudgedTest): string {
-  const mark = fails(test) ? '■' : test.verdict.notices.length > 0 ? '▲' : '●';
-  const said = test.verdict.notices.length > 0 ? `\n${faultsText(test.verdict.notices, 'metric')}` : '';
-  return `${mark} ${lineOf(test)}${said}`;
-}
-
-const percent = (share: number) => `${(100 * share).toFixed(1)} %`;
-
-function lineOf(test: JudgedTest): string {
-  switch (test.kind) {
-    case 'suitability': {
-      const { kClass, mean, variation, allows } = test.verdict;
-      const opens = [allows.torqueMethod && 'torque method', allows.combinedMethod && 'combined method'].filter(Boolean).join(', ');
-      return `lot ${test.of}: ${kClass}, k_m ${mean.toFixed(3)}, V_k ${variation.toFixed(3)}; opens ${opens || 'no method that needs friction'}`;
-    }
-    case 'verification': {
-      const { passed, torque } = test.verdict;
-      return `lot ${test.of}: ${passed ? 'verified' : 'not verified'}${torque === undefined ? '' : `, wrench at ${say({ dimension: 'torque', value: torque })}`}`;
-    }
-    case 'rotational-capacity':
-      return `lots ${test.of}: rotational capacity ${test.verdict.passed ? 'shown' : 'not shown'}`;
-    case 'shots': {
-      const { verdict, mean, bias, interval } = test.verdict;
-      const wide = interval ? `; 95 % of shots lie between ${shown(interval.low)} and ${shown(interval.high)}, with 95 % confidence` : '';
-      return `tool ${test.of}: ${verdict}, mean ${shown(mean)}, off by ${percent(bias)}${wide}`;
-    }
-    case 'charges': {
-      const { charges, least, confidence } = test.verdict;
-      return `battery ${test.of}: the next charge does at least ${least} bolts, with ${100 * confidence} % confidence (${charges} charges seen)`;
-    }
-    case 'gaps': {
-      const { spread, inside } = test.verdict;
-      return `flange ${test.of}: gap differs by ${say({ dimension: 'length', value: spread })}, ${inside ? 'go on' : 'stop'}`;
-    }
-  }
-}
-
-const shown = (torque: number) => say({ dimension: 'torque', value: torque as never });

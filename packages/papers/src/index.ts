@@ -35,8 +35,8 @@ export {
   readEquipment,
   readInspection,
   readJob,
+  readMeasured,
   readRecords,
-  readTests,
   readValves,
   type TighteningRecord,
 } from './read/index.ts';

@@ -51,6 +51,8 @@ export const inputNotices = {
   'record-step-unknown': fault<{ step: string; steps: string }>(),
   'record-bolt-unknown': fault<{ bolt: number; bolts: number }>(),
   'records-known': fault<{ name: string }>(),
+  'entered-lot-unknown': fault<{ lot: string }>(),
+  'entered-tool-unknown': fault<{ tool: string }>(),
   'serial-twice': fault<{ serial: string }>(),
   'lot-twice': fault<{ lot: string }>(),
   'members-joint-unknown': fault<{ joint: string }>(),

@@ -6,6 +6,7 @@ export type { OpenFile } from './open-file.ts';
 export { type Equipment, readEquipment } from './read-equipment.ts';
 export { type ReadInspection, readInspection } from './read-inspection.ts';
 export { type ReadJob, type ReadOptions, readJob } from './read-job.ts';
+export { readMeasured } from './read-measured.ts';
 export { type KnownJoint, type RecordOptions, readRecords, type TighteningRecord } from './read-records.ts';
 export { readTests } from './read-tests.ts';
 export { readValves } from './read-valves.ts';

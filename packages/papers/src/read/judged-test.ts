@@ -38,10 +38,18 @@ export const suitability = z.strictObject({
 });
 /** One judged test: what it was of, and what it says. */
 export type JudgedTest =
-  | { readonly kind: 'suitability'; readonly of: string; readonly verdict: ValueOf<ReturnType<typeof judgeSuitability>> }
-  | { readonly kind: 'verification'; readonly of: string; readonly verdict: ValueOf<ReturnType<typeof judgePreInstallation>> }
-  | { readonly kind: 'rotational-capacity'; readonly of: string; readonly verdict: ValueOf<ReturnType<typeof judgeRotationalCapacity>> }
-  | { readonly kind: 'shots'; readonly of: string; readonly verdict: ValueOf<ReturnType<typeof judgeShots>> }
+  | (OfLot & { readonly kind: 'suitability'; readonly verdict: ValueOf<ReturnType<typeof judgeSuitability>> })
+  | (OfLot & { readonly kind: 'verification'; readonly verdict: ValueOf<ReturnType<typeof judgePreInstallation>> })
+  | (OfLot & { readonly kind: 'rotational-capacity'; readonly verdict: ValueOf<ReturnType<typeof judgeRotationalCapacity>> })
+  | {
+      readonly kind: 'shots';
+      readonly of: string;
+      /** what the tool was set to, and what it was held against, as far as it was said */
+      readonly setting?: string;
+      readonly against?: string;
+      readonly expected: NewtonMillimetre;
+      readonly verdict: ValueOf<ReturnType<typeof judgeShots>>;
+    }
   | {
       readonly kind: 'charges';
       readonly of: string;
@@ -54,6 +62,11 @@ export type JudgedTest =
       };
     }
   | { readonly kind: 'gaps'; readonly of: string; readonly verdict: ValueOf<ReturnType<typeof judgeGaps>> };
+interface OfLot {
+  readonly of: string;
+  /** size, grade and system of the fasteners, as far as it was said */
+  readonly designation?: string;
+}
 type ValueOf<O> = Extract<O, { readonly ok: true }> extends { readonly value: infer T } ? T : never;
 
 export const carried = <T>(outcome: Outcome<T>, into: (value: T) => JudgedTest): Outcome<JudgedTest> =>
@@ -84,5 +97,5 @@ export function judgedSuitability(entry: z.output<typeof suitability>): Outcome<
       }),
     })) as never,
   });
-  return carried(verdict, (value) => ({ kind: 'suitability', of: lot, verdict: value }));
+  return carried(verdict, (value) => ({ kind: 'suitability', of: lot, designation: `${size} ${grade} ${system}`, verdict: value }));
 }

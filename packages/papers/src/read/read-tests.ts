@@ -18,12 +18,16 @@ import { quantity, word } from './yaml-values.ts';
 
 const verification = z.strictObject({
   lot: word,
+  designation: word.optional(),
   minimum: quantity('force'),
   tensions: z.array(quantity('force')).max(1000),
   torques: z.array(quantity('torque')).max(1000).default([]),
 });
 const shots = z.strictObject({
   tool: word,
+  setting: word.optional(),
+  /** transducer or calibrator, by its own number */
+  against: word.optional(),
   expected: quantity('torque'),
   limit: quantity('share'),
   readings: z.array(quantity('torque')).max(10_000),
@@ -35,6 +39,7 @@ const gaps = z.strictObject({
 });
 const capacity = z.strictObject({
   lot: word,
+  designation: word.optional(),
   minimum: quantity('force'),
   diameter: quantity('length'),
   assemblies: z
@@ -81,10 +86,15 @@ export function readTests(
     }
   };
   each('suitability', suitability, judgedSuitability);
-  each('verification', verification, ({ lot, minimum, tensions, torques }) =>
-    carried(judgePreInstallation({ lot, minimum, tensions, torques }), (verdict) => ({ kind: 'verification', of: lot, verdict })),
+  each('verification', verification, ({ lot, minimum, tensions, torques, designation }) =>
+    carried(judgePreInstallation({ lot, minimum, tensions, torques }), (verdict) => ({
+      kind: 'verification',
+      of: lot,
+      ...stated<{ designation: string }>({ designation }),
+      verdict,
+    })),
   );
-  each('rotational-capacity', capacity, ({ lot, minimum, diameter, assemblies }) =>
+  each('rotational-capacity', capacity, ({ lot, minimum, diameter, assemblies, designation }) =>
     carried(
       judgeRotationalCapacity({
         lot,
@@ -96,11 +106,17 @@ export function readTests(
           ...stated<{ tension: Newton; tensionAfterTurn: Newton }>({ tension: one.tension, tensionAfterTurn: one['tension-after-turn'] }),
         })),
       }),
-      (verdict) => ({ kind: 'rotational-capacity', of: lot, verdict }),
+      (verdict) => ({ kind: 'rotational-capacity', of: lot, ...stated<{ designation: string }>({ designation }), verdict }),
     ),
   );
-  each('shots', shots, ({ tool, expected, limit, readings }) =>
-    carried(judgeShots({ expected, limit, readings }), (verdict) => ({ kind: 'shots', of: tool, verdict })),
+  each('shots', shots, ({ tool, expected, limit, readings, setting, against }) =>
+    carried(judgeShots({ expected, limit, readings }), (verdict) => ({
+      kind: 'shots',
+      of: tool,
+      expected,
+      ...stated<{ setting: string; against: string }>({ setting, against }),
+      verdict,
+    })),
   );
   each('gaps', gaps, ({ joint, allowed, passes }) =>
     carried(

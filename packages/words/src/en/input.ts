@@ -125,6 +125,14 @@ export const inputTexts = {
     says: 'The file {name} was entered into this book before, byte for byte.',
     remedy: 'Enter only what is new, as a file of its own.',
   },
+  'entered-lot-unknown': {
+    says: 'Lot {lot} is not registered in this book, and the file does not say what its fasteners are.',
+    remedy: 'Write size, grade and system behind “designation”, beside the lot.',
+  },
+  'entered-tool-unknown': {
+    says: 'Tool {tool} is registered neither in this book nor in that of the yard.',
+    remedy: 'Compare the serial number, or register the tool first: clampwright register.',
+  },
   'serial-twice': { says: 'The serial number {serial} is listed twice.', remedy: 'A tool appears once; swap its chart, not the tool.' },
   'lot-twice': { says: 'The lot {lot} is listed twice.', remedy: 'Give each lot its own name.' },
   'members-joint-unknown': {
