@@ -1,5 +1,6 @@
 import { LANGUAGES, type Language } from '@clampwright/words/app';
 import type { ReactNode } from 'react';
+import { beginPractice } from '../job/practice.ts';
 import { useSay } from '../language/speech.tsx';
 import { Button, Check, Facts, Field, LinkButton, Page, Section } from '../ui/page.tsx';
 import { change, type Settings, useSettings } from '../ui/settings.ts';
@@ -51,9 +52,14 @@ export function SettingsScreen({ onLeavePractice }: { readonly onLeavePractice: 
         />
       </Section>
       {world.world === 'practice' ? (
-        <Button kind="act" onClick={onLeavePractice}>
-          {say('practice.leave')}
-        </Button>
+        <>
+          <Button kind="act" onClick={onLeavePractice}>
+            {say('practice.leave')}
+          </Button>
+          <Button onClick={() => void beginPractice(world.db, say('practice.person')).then(() => location.assign('/'))}>
+            {say('practice.afresh')}
+          </Button>
+        </>
       ) : null}
       {world.world === 'practice' ? null : <LinkButton href="/office">{say('office.title')}</LinkButton>}
       <LinkButton href="/verify">{say('enrol.verify')}</LinkButton>

@@ -1,7 +1,8 @@
-import { useEffect } from 'react';
+import { useEffect, useState } from 'react';
 
-/** Keeps the screen lit while a page is shown, where the device allows it. */
-export function useAwake(): void {
+/** Keeps the screen lit while a page is shown; false where the device does not allow it. */
+export function useAwake(): boolean {
+  const [lit, setLit] = useState('wakeLock' in navigator);
   useEffect(() => {
     let lock: WakeLockSentinel | undefined;
     let going = true;
@@ -13,7 +14,7 @@ export function useAwake(): void {
           if (going) lock = one;
           else void one.release();
         })
-        .catch(() => undefined);
+        .catch(() => setLit(false));
     };
     ask();
     document.addEventListener('visibilitychange', ask);
@@ -23,4 +24,5 @@ export function useAwake(): void {
       document.removeEventListener('visibilitychange', ask);
     };
   }, []);
+  return lit;
 }

@@ -1,14 +1,11 @@
 /** What the app says; ICU message format. The other languages hold the same keys with the same parameters, or do not compile. */
 export const APP_EN = {
   // the app itself
-  'app.name': 'Clampwright',
   'app.skip': 'Skip to the content',
   'app.loading': 'Opening …',
   'app.back': 'Back',
   'app.today': 'Today',
-  'app.more': 'More',
   'app.save': 'Save',
-  'app.cancel': 'Cancel',
   'app.yes': 'Yes',
   'app.no': 'No',
   'app.confirm': 'Confirm',
@@ -110,7 +107,6 @@ export const APP_EN = {
   'scan.wrong': 'This square is of no joint of this job.',
 
   // a joint before its first bolt
-  'joint.before': 'Before the first bolt',
   'joint.datum': 'Find bolt 1',
   'joint.datum-text': 'Bolt 1: {boltOne}. Numbers run {direction}, seen from {viewedFrom}.',
   'joint.datum-none': 'The plan gives no datum. Mark bolt 1 on the steel, and say where it is.',
@@ -171,7 +167,6 @@ export const APP_EN = {
   'tighten.no-battery': 'No battery named',
   'tighten.reaction': 'Reaction at {point}, {force}',
   'tighten.reaction-force': 'Reaction force {force}',
-  'tighten.torque': '{torque}',
   'tighten.angle': 'Angle seen, ° (if read)',
   'tighten.done': 'Tightened',
   'tighten.done-hold': 'Hold until it is full',
@@ -182,7 +177,6 @@ export const APP_EN = {
   'tighten.undo': 'Take back bolt {bolt}',
   'tighten.undo-why': 'Wrong tap',
   'tighten.recorded': 'Bolt {bolt} is recorded',
-  'tighten.taken-back': 'Bolt {bolt} is open again. The entry stays, struck through.',
   'tighten.setting-changes': 'The setting changes',
   'tighten.setting-was': 'until now {setting}',
   'tighten.setting-seen': 'Second person: the tool shows {setting}',
@@ -218,7 +212,6 @@ export const APP_EN = {
   'else.gauge-of': 'Bars lit',
   'else.swap': 'Take another tool',
   'else.swap-none': 'No other tool with a chart is on this device.',
-  'else.swap-text': 'New settings for the bolts that remain:',
   'else.bolt spun with nut': 'Bolt spun with the nut',
   'else.no stall': 'No stall',
   'else.stalled at once': 'Stalled at once',
@@ -240,7 +233,6 @@ export const APP_EN = {
   'shift.state': '{tag}: {step}, {left, plural, =0 {all bolts done} one {# bolt left} other {# bolts left}}',
   'shift.rest': 'Safe stopping point: {where}',
   'shift.give': 'Hand over to {name}',
-  'shift.given': 'Handed over to {name}.',
 
   // loosen, inspect
   'loosen.title': 'Loosen {tag}',
@@ -277,7 +269,6 @@ export const APP_EN = {
   'settings.speech': 'Speak the next bolt',
   'settings.vibration': 'Vibrate when a bolt is recorded',
   'settings.device': 'This device',
-  'settings.data': 'Recorded data',
 
   // the office: where a job is set up and watched
   'office.title': 'Office',
@@ -296,7 +287,6 @@ export const APP_EN = {
   'office.jobs': 'Jobs',
   'office.new-job': 'Name of a new job',
   'office.open-job': 'Open a job',
-  'office.job-here': 'On this browser',
   'office.take-job': 'Take it onto this browser',
   'office.work-on': 'Work on it',
   'office.plan': 'Plan',
@@ -379,7 +369,6 @@ export const APP_EN = {
   'verify.no-byte': 'The first byte that does not fit is byte {byte}.',
   'verify.entries': '{count, plural, one {# entry} other {# entries}}',
   'verify.attachments': '{count, plural, one {# attachment} other {# attachments}}, {missing} named and not in the file',
-  'verify.report': 'The report is in the file.',
   'verify.save-report': 'Open the report',
   'verify.devices': 'Devices',
   'verify.device': 'Device',

@@ -8,7 +8,7 @@ import { TRADE_EN } from './trade-en.ts';
 export type { AppKey } from './en.ts';
 
 /** Languages by their own names; two files each. */
-export const LANGUAGES = { en: 'English' } as const;
+export const LANGUAGES = { en: 'English', de: 'Deutsch', pl: 'Polski', es: 'Español', pt: 'Português' } as const;
 export type Language = keyof typeof LANGUAGES;
 
 export interface Texts {
@@ -19,6 +19,10 @@ const ENGLISH_TEXTS: Texts = { app: APP_EN, trade: TRADE_EN };
 
 const LOADERS: { readonly [L in Language]: () => Promise<Texts> } = {
   en: async () => ENGLISH_TEXTS,
+  de: async () => ({ app: (await import('./de.ts')).APP_DE, trade: (await import('./trade-de.ts')).TRADE_DE }),
+  es: async () => ({ app: (await import('./es.ts')).APP_ES, trade: (await import('./trade-es.ts')).TRADE_ES }),
+  pt: async () => ({ app: (await import('./pt.ts')).APP_PT, trade: (await import('./trade-pt.ts')).TRADE_PT }),
+  pl: async () => ({ app: (await import('./pl.ts')).APP_PL, trade: (await import('./trade-pl.ts')).TRADE_PL }),
 };
 export const loadTexts = (language: Language): Promise<Texts> => LOADERS[language]();
 
@@ -45,15 +49,19 @@ export interface Speaker {
   readonly trade: Trade;
 }
 
+/** Portuguese as in Portugal: of the two, zero takes the plural there. */
+const LOCALES: Readonly<Partial<Record<Language, string>>> = { pt: 'pt-PT' };
+
 export function speaker(language: Language, { app, trade }: Texts): Speaker {
+  const locale = LOCALES[language] ?? language;
   const compiled = new Map<string, IntlMessageFormat>();
   const fill = (text: string, params: Params = {}): string => {
-    const message = compiled.get(text) ?? new IntlMessageFormat(text, language);
+    const message = compiled.get(text) ?? new IntlMessageFormat(text, locale);
     compiled.set(text, message);
     return String(message.format(params));
   };
   const figure = (value: number, digits: number) =>
-    value.toLocaleString(language, { minimumFractionDigits: digits, maximumFractionDigits: digits });
+    value.toLocaleString(locale, { minimumFractionDigits: digits, maximumFractionDigits: digits });
   return {
     say: (key, params) => fill(app[key], params),
     trade: {

@@ -10,6 +10,7 @@ import { useJob } from '../../ui/world-context.ts';
 import { HolderLine } from '../holder-line.tsx';
 import { AssemblyCheck } from './assembly-check.tsx';
 import { DatumCheck } from './datum-check.tsx';
+import { Gaps } from './gaps.tsx';
 import { JointDrawing } from './joint-drawing.tsx';
 
 /** A joint: what must be so before its first bolt, in the order a crew comes to it, and where it stands. */
@@ -34,6 +35,14 @@ export function BeforeScreen({ state }: { readonly state: OpenJoint }) {
   return (
     <Page title={joint.tag ?? joint.joint} back="/">
       <Soft>{card.title}</Soft>
+      {book.fold.state('book', 'book').plans.length > 1 ? (
+        <Banner level="mind">{say('joint.reissued', { number: joint.plan!.number })}</Banner>
+      ) : null}
+      {joint.released.map(({ mention, name }) => (
+        <Soft key={mention.entry}>
+          {say('joint.hold', { what: name })} {say('joint.released', { name: (mention.by && book.nameOf(mention.by)) ?? '' })}
+        </Soft>
+      ))}
       {withdrawn === undefined ? null : <Banner level="stop">{say('tighten.stopped')}</Banner>}
       {card.reasons.map((reason) => (
         <Banner key={reason.code} level="mind">
@@ -78,6 +87,7 @@ export function BeforeScreen({ state }: { readonly state: OpenJoint }) {
           )}
         </>
       ) : null}
+      <Gaps state={state} />
       <Findings state={state} />
       <JointDrawing state={state} />
       <Row>

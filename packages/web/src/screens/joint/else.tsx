@@ -73,6 +73,11 @@ export function ElseScreen({ state, bolt }: { readonly state: OpenJoint; readonl
         </Section>
       )}
       {tool === undefined ? null : <Battery tool={tool} />}
+      {tool === undefined ? null : (
+        <Section title={say('else.swap')}>
+          <Soft>{say('else.swap-none')}</Soft>
+        </Section>
+      )}
       <Section title={say('tighten.else')}>
         <Row>
           {TROUBLE.map((one) => (

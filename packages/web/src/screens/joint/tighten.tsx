@@ -1,4 +1,4 @@
-import type { EndSignal } from '@clampwright/core';
+import type { EndSignal, SafeStop } from '@clampwright/core';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { lastTightened, type StepState, taskOf } from '../../job/next-bolt.ts';
@@ -8,7 +8,7 @@ import { useSay, useTrade } from '../../language/speech.tsx';
 import { useAwake } from '../../ui/awake.ts';
 import { cheer } from '../../ui/cheer.ts';
 import { MainAction } from '../../ui/main-action.tsx';
-import { Banner, Button, Check, Field, LinkButton, Page, Row } from '../../ui/page.tsx';
+import { Banner, Button, Check, Field, LinkButton, Page, Row, Soft } from '../../ui/page.tsx';
 import { useSettings } from '../../ui/settings.ts';
 import { useJob } from '../../ui/world-context.ts';
 import { Batch } from './batch.tsx';
@@ -16,6 +16,7 @@ import { JointDrawing } from './joint-drawing.tsx';
 import { OtherBolt } from './other-bolt.tsx';
 import { SettingChange } from './setting-change.tsx';
 import css from './tighten.module.css';
+import { Why } from './why.tsx';
 
 /** One bolt after the other: which, at what setting, until what, and one action. */
 export function TightenScreen({ state }: { readonly state: OpenJoint }) {
@@ -23,7 +24,6 @@ export function TightenScreen({ state }: { readonly state: OpenJoint }) {
   const { world } = useJob();
   const { joint, current, withdrawn, holds } = state;
   const back = `/joint/${joint.joint}`;
-  useAwake();
   if (withdrawn !== undefined || holds.length > 0 || world.holder === undefined)
     return (
       <Page title={say('tighten.title', { tag: joint.tag ?? '' })} back={back}>
@@ -58,6 +58,7 @@ function Pull({ state, current }: { readonly state: OpenJoint; readonly current:
   const [radio, setRadio] = useState(false);
   const [batch, setBatch] = useState(false);
   const [failed, setFailed] = useState(false);
+  const lit = useAwake();
   const last = lastTightened(joint, world.device.id);
   const bolts = chosen ? [chosen.bolt] : current.open[0]!;
   const task = taskOf(joint, card, bolts[0]!, current.step);
@@ -102,6 +103,7 @@ function Pull({ state, current }: { readonly state: OpenJoint; readonly current:
   return (
     <Page title={say('tighten.title', { tag: joint.tag ?? '' })} back={`/joint/${joint.joint}`}>
       {failed ? <Banner level="stop">{say('storage.full')}</Banner> : null}
+      <StepBegins state={state} current={current} />
       <div className={css.pull} data-radio={radio}>
         <p className={css.step}>{say('tighten.step', { step: trade.step(current.step), n: current.n, of: current.of })}</p>
         <p className={css.bolt}>{name}</p>
@@ -137,7 +139,10 @@ function Pull({ state, current }: { readonly state: OpenJoint; readonly current:
         </Field>
       ) : null}
       {radio ? null : <JointDrawing state={state} now={bolts} turnable />}
+      {last ? <p role="status">{say('tighten.recorded', { bolt: last.bolt })}</p> : null}
       <PullFacts state={state} current={current} bolt={bolts[0]!} />
+      <Why state={state} bolt={bolts[0]!} step={current.step} />
+      {lit ? null : <Soft>{say('tighten.awake')}</Soft>}
       <Row>
         <Button aria-pressed={radio} onClick={() => setRadio(!radio)}>
           {say('tighten.radio')}
@@ -218,4 +223,24 @@ function Undo({ state: { joint } }: { readonly state: OpenJoint }) {
       {say('tighten.undo', { bolt: last.bolt })}
     </Button>
   );
+}
+
+/** A step has just ended on every bolt: what comes next, and that work may rest here where the method lets it. */
+function StepBegins({ state: { joint, card, steps }, current }: { readonly state: OpenJoint; readonly current: StepState }) {
+  const say = useSay();
+  const trade = useTrade();
+  const begun = [...joint.bolts.values()].some(({ steps: done }) => (done[current.step]?.length ?? 0) > 0);
+  if (begun || current.n === 1 || !steps.slice(0, current.n - 1).every(({ left }) => left === 0)) return null;
+  return (
+    <Banner level="plain">
+      <p>{say('tighten.step-changes', { step: trade.step(current.step) })}</p>
+      {restsAfter(card.work?.safeStop, current.n - 1) ? <p>{say('tighten.step-rest')}</p> : null}
+    </Banner>
+  );
+}
+
+/** By its method, may the joint rest after so many whole steps (snug is the first)? */
+function restsAfter(safeStop: SafeStop | undefined, steps: number): boolean {
+  if (safeStop === undefined) return false;
+  return safeStop === 'after a whole round' || (safeStop === 'after all bolts are snug' ? steps === 1 : steps === 2);
 }
