@@ -17,10 +17,10 @@ export const entrySchema = (): unknown => ({
   title: 'Entry of a bolting log, format 1',
   ...z.toJSONSchema(envelope, { unrepresentable: 'any' }),
   allOf: Object.entries(KINDS).map(([kind, { version, body }]) => {
-    const { $schema, ...told } = z.toJSONSchema(body, { unrepresentable: 'any' });
+    const told = Object.entries(z.toJSONSchema(body, { unrepresentable: 'any' })).filter(([key]) => key !== '$schema');
     return Object.fromEntries([
       ['if', { properties: { kind: { const: kind }, version: { const: version } }, required: ['kind', 'version'] }],
-      ['then', { properties: { body: told } }],
+      ['then', { properties: { body: Object.fromEntries(told) } }],
     ]);
   }),
 });
