@@ -20,6 +20,7 @@ export const entrySchema = (): unknown => ({
     const told = Object.entries(z.toJSONSchema(body, { unrepresentable: 'any' })).filter(([key]) => key !== '$schema');
     return Object.fromEntries([
       ['if', { properties: { kind: { const: kind }, version: { const: version } }, required: ['kind', 'version'] }],
+      // oxlint-disable-next-line unicorn/no-thenable -- the word is JSON Schema’s
       ['then', { properties: { body: Object.fromEntries(told) } }],
     ]);
   }),
