@@ -14,7 +14,7 @@ export { type Section, sectionOf, writeContainer } from './container/write.ts';
 export { type Envelope, type Kept, LARGEST_ENTRY_BYTES, readEntry } from './entry/envelope.ts';
 export { type BodyOf, KINDS, type KindName } from './entry/kinds/index.ts';
 export { ROLES } from './entry/kinds/person-enrolled.ts';
-export { bodySchemas } from './entry/schemas.ts';
+export { bodySchemas, entrySchema } from './entry/schemas.ts';
 export { isSignOff } from './entry/understand.ts';
 export { type Around, writeEntry } from './entry/write.ts';
 export type { BatteryDraft, BookDraft, PersonDraft, ToolDraft } from './fold/draft.ts';

@@ -4,7 +4,7 @@ import { type Hash, hashOf } from '../bytes/hash.ts';
 import { field, z } from './field.ts';
 
 /** What every entry carries, whatever it tells. Field by field in docs/entry-format.md. */
-const envelope = z.strictObject({
+export const envelope = z.strictObject({
   format: z.literal(1),
   /** the book it belongs to: a job or the yard */
   job: field.book,

@@ -1,3 +1,4 @@
+import { envelope } from './envelope.ts';
 import { z } from './field.ts';
 import { KINDS } from './kinds/index.ts';
 
@@ -6,3 +7,21 @@ export const bodySchemas = (): Readonly<Record<string, unknown>> =>
   Object.fromEntries(
     Object.entries(KINDS).map(([name, { version, body }]) => [`${name}-${version}`, z.toJSONSchema(body, { unrepresentable: 'any' })]),
   );
+
+/**
+ * A whole entry as JSON Schema (draft 2020-12): the envelope, and the body of each kind in the version that is written now. Other kinds and
+ * versions are let through, as readers have to. Dates and hashes are text here; that they are sound is for `readEntry` to say.
+ */
+export const entrySchema = (): unknown => ({
+  $id: 'clampwright-entry-1',
+  title: 'Entry of a bolting log, format 1',
+  ...z.toJSONSchema(envelope, { unrepresentable: 'any' }),
+  allOf: Object.entries(KINDS).map(([kind, { version, body }]) => {
+    const told = Object.entries(z.toJSONSchema(body, { unrepresentable: 'any' })).filter(([key]) => key !== '$schema');
+    return Object.fromEntries([
+      ['if', { properties: { kind: { const: kind }, version: { const: version } }, required: ['kind', 'version'] }],
+      // oxlint-disable-next-line unicorn/no-thenable -- the word is JSON Schema’s
+      ['then', { properties: { body: Object.fromEntries(told) } }],
+    ]);
+  }),
+});

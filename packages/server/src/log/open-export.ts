@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { notice, type Outcome, refused } from '@clampwright/core';
 import {
   bodySchemas,
+  entrySchema,
   headBytes,
   isHash,
   joinBytes,
@@ -81,6 +82,7 @@ export async function* openExport(store: Store, job: string): AsyncGenerator<Ope
       ),
     ),
   });
+  yield noted({ path: 'schemas/entry.schema.json', bytes: json(entrySchema()) });
   for (const [name, schema] of Object.entries(bodySchemas()))
     yield noted({ path: `schemas/entry-${name}.schema.json`, bytes: json(schema) });
   yield {
