@@ -15,7 +15,7 @@ const within = (seconds: number) => Date.now() + seconds * 1000;
 
 // one after the other: days and tampering keep the event loop busy, and a fault would take a slow answer for none
 await faults(count);
-await days(count, quick ? 20 : 1000, within(quick ? 7 : 1200));
+await days(count, quick ? 12 : 1000, within(quick ? 5 : 1200));
 await fuzz(count, quick ? 1 : 600);
 await tamper(count, quick ? 400 : 12_000);
 if (!quick) await replica(count);
