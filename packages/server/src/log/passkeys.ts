@@ -40,11 +40,15 @@ interface Challenge {
   readonly expires: number;
 }
 
-const keep = (store: Store, challenge: string, now: Date, account?: string) =>
-  store.access.put(SERVER, 'challenge', digestOf(challenge), {
+async function keep(store: Store, challenge: string, now: Date, account?: string): Promise<void> {
+  // those that nobody answered in time: anyone may ask for one
+  for (const { id, value } of await store.access.list<Challenge>(SERVER, 'challenge'))
+    if (value.expires <= now.getTime()) await store.access.take(SERVER, 'challenge', id);
+  await store.access.put(SERVER, 'challenge', digestOf(challenge), {
     expires: now.getTime() + FIVE_MINUTES,
     ...(account === undefined ? {} : { account }),
   } satisfies Challenge);
+}
 
 /** A challenge is answered once, in time, by whom it was given to. */
 const isOurs = (store: Store, now: Date, account?: string) => async (challenge: string) => {

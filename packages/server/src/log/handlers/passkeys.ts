@@ -17,7 +17,11 @@ export const passkeyHandlers = {
   passkeys: async (_, call) => done({ passkeys: (await passkeysOf(call.context.store, person(call).account)).map(shown) }),
   removePasskey: async ({ params: { passkey } }, call) =>
     (await removePasskey(call.context.store, person(call).account, passkey)) ? done(undefined) : notFound,
-  askPasskey: async (_, { context: { store, now }, request }) => done({ ...(await askPasskey(store, siteOf(request), now())) }),
+  askPasskey: async (_, { context: { store, now, signInsFrom }, from, request }) => {
+    const wait = signInsFrom.take(from);
+    if (wait > 0) return refused(notice('asked-too-often', { seconds: wait }));
+    return done({ ...(await askPasskey(store, siteOf(request), now())) });
+  },
   signInWithPasskey: async ({ body: { response } }, call) => {
     const { store, signInsFrom, now } = call.context;
     const wait = signInsFrom.take(call.from);
