@@ -2,24 +2,16 @@
 import { spawnSync } from 'node:child_process';
 import { rmSync } from 'node:fs';
 import { build } from 'esbuild';
+import { NODE_BUNDLE } from './node-bundle.mjs';
 
 rmSync('packages/cli/dist', { recursive: true, force: true });
 await build({
+  ...NODE_BUNDLE,
   entryPoints: { clampwright: 'packages/cli/src/index.ts', 'simulate-worker': 'packages/cli/src/simulate-worker.ts' },
   outdir: 'packages/cli/dist',
   outExtension: { '.js': '.mjs' },
-  bundle: true,
   // what only the server and the books need is loaded when it is called for
   splitting: true,
-  external: ['better-sqlite3', 'web-ifc', '@node-rs/argon2', 'pg-native', 'pdfkit'],
-  platform: 'node',
-  format: 'esm',
-  target: 'node20',
-  jsx: 'automatic',
-  // dependencies written as CommonJS ask for these names
-  banner: { js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);" },
-  define: { 'process.env.NODE_ENV': '"production"' },
-  logLevel: 'warning',
 });
 
 // The app, for browsers. Its practice plan is made from the demo, with the engine as it is.

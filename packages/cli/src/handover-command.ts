@@ -1,11 +1,12 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { MOST_REPORTED, makeHandover, makeReport } from '@clampwright/server';
+import { once } from '@clampwright/store';
 import { refuse } from './exit.ts';
 import { NO_KEY, onBook } from './on-book.ts';
 import { paperOptions } from './paper-edge.ts';
 import { faultsText } from './plan-text.ts';
 import type { DataOption } from './where-data-lies.ts';
-import { once, written } from './written.ts';
+import { written } from './written.ts';
 
 export interface HandoverCommandOptions extends DataOption {
   /** a PDF of the user's own; false: none */

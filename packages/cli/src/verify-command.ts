@@ -1,11 +1,11 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { type ByteSource, readReport, type Verified, verifyHandover } from '@clampwright/record';
-import { fileSource } from '@clampwright/store';
+import { fileSource, once } from '@clampwright/store';
 import { remedy, says } from '@clampwright/words';
 import { EXIT, refuse } from './exit.ts';
 import { isFile } from './job-folder.ts';
 import { textTable } from './text-table.ts';
-import { once, written } from './written.ts';
+import { written } from './written.ts';
 
 export interface VerifyOptions {
   readonly seen?: string;

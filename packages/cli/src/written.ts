@@ -12,8 +12,3 @@ export const written = async (path: string, bytes: AsyncIterable<Uint8Array>): P
     throw error;
   }
 };
-
-/** Bytes in one piece, as a stream. */
-export async function* once(bytes: Uint8Array): AsyncGenerator<Uint8Array> {
-  yield bytes;
-}

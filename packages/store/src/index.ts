@@ -8,6 +8,7 @@ export { type BookCheck, checkBook, checkEnd, type KnownKeys } from './check-boo
 export { FolderTaken, type Where } from './connect.ts';
 export { fileSource } from './file-source.ts';
 export { handoverSource, KeyMissing } from './handover-source.ts';
+export { once } from './once.ts';
 export { type RestoreOutcome, restoreBackup } from './restore.ts';
 export { openStore, type Row, type Store } from './store.ts';
 export { writeFileWhole } from './write-file.ts';

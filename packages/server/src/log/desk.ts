@@ -11,7 +11,7 @@ import {
   type SignedHead,
   signHead,
 } from '@clampwright/record';
-import type { Store } from '@clampwright/store';
+import { once, type Store } from '@clampwright/store';
 import { acceptBatch, type Device, openDevice, resumedShelf } from '@clampwright/sync';
 import type { DeviceRecord } from './devices.ts';
 import { SERVER } from './log-key.ts';
@@ -63,7 +63,7 @@ export async function atDesk(
   await work(desk);
   for (const [key, bytes] of await shelf.scan(`${job}/attachment/`)) {
     const hash = key.slice(key.lastIndexOf('/') + 1);
-    if (!(await store.attachments.put(job, hash, one(bytes)))) throw new Error(`attachment ${hash} is not what its name says`);
+    if (!(await store.attachments.put(job, hash, once(bytes)))) throw new Error(`attachment ${hash} is not what its name says`);
   }
   const written = await desk.outbox(job);
   const signedOff = new Map<number, SignedHead>();
@@ -80,8 +80,4 @@ export async function atDesk(
     if (!taken.ok) return taken;
   }
   return { ok: true, value: written.length };
-}
-
-async function* one(bytes: Uint8Array): AsyncGenerator<Uint8Array> {
-  yield bytes;
 }

@@ -1,8 +1,8 @@
-import { createHash } from 'node:crypto';
 import { notice, type Outcome, refused } from '@clampwright/core';
 import {
   bodySchemas,
   entrySchema,
+  hashOf,
   headBytes,
   isHash,
   joinBytes,
@@ -14,7 +14,7 @@ import {
   rootOf,
   utf8,
 } from '@clampwright/record';
-import { checkBook, type Row, type Store } from '@clampwright/store';
+import { checkBook, once, type Row, type Store } from '@clampwright/store';
 import { entriesOf } from './desk.ts';
 import { type DeviceRecord, deviceRecord } from './devices.ts';
 import { SERVER, type Yard } from './log-key.ts';
@@ -60,7 +60,7 @@ export async function* openExport(store: Store, job: string): AsyncGenerator<Ope
   const hashes: Record<string, string> = {};
   const books: AboutBook[] = [];
   const noted = (file: OpenFile): OpenFile => {
-    hashes[file.path] = sha256(file.bytes);
+    hashes[file.path] = hashOf(file.bytes);
     return file;
   };
   for (const book of [job, yard?.id].filter((one) => one !== undefined && known.has(one)) as string[]) {
@@ -92,7 +92,6 @@ export async function* openExport(store: Store, job: string): AsyncGenerator<Ope
 }
 
 const json = (value: unknown): Uint8Array => utf8(`${JSON.stringify(value, null, 1)}\n`);
-const sha256 = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
 
 async function entryLines(store: Store, job: string, size: number): Promise<Uint8Array> {
   const lines: Uint8Array[] = [];
@@ -144,7 +143,7 @@ export async function openImport(
   for (const [path, hash] of Object.entries(about.files)) {
     const bytes = await read(path);
     if (!bytes) return misfit(path, 'it is missing');
-    if (sha256(bytes) !== hash) return misfit(path, 'it was changed');
+    if (hashOf(bytes) !== hash) return misfit(path, 'it was changed');
     files.set(path, bytes);
   }
   const there = new Set((await store.books()).map(({ job }) => job));
@@ -194,10 +193,6 @@ function parsed<T>(bytes: Uint8Array | undefined): T | undefined {
   } catch {
     return undefined;
   }
-}
-
-async function* once(bytes: Uint8Array): AsyncGenerator<Uint8Array> {
-  yield bytes;
 }
 
 function linesOf(bytes: Uint8Array | undefined): Uint8Array[] {

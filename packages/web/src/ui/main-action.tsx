@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { useSay } from '../language/speech.tsx';
+import css from './hold-button.module.css';
 import { HoldButton } from './hold-button.tsx';
 import { Button, Row } from './page.tsx';
 
@@ -38,19 +39,7 @@ export function MainAction({ guard, label, which, onDone }: MainActionProps) {
       </Row>
     </>
   ) : (
-    <button
-      type="button"
-      className={undefined}
-      onClick={() => setAsked(true)}
-      style={{
-        minHeight: '8rem',
-        font: '750 1.9rem / 1.1 var(--letters)',
-        background: 'var(--act)',
-        color: 'var(--on-act)',
-        border: 0,
-        borderRadius: 3,
-      }}
-    >
+    <button type="button" className={css.hold} onClick={() => setAsked(true)}>
       {label}
     </button>
   );

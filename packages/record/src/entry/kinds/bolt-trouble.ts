@@ -5,7 +5,8 @@ import { mentionOf } from '../../fold/mention.ts';
 import { field, z } from '../field.ts';
 import { defineKind } from '../kind.ts';
 
-const WHAT = [
+/** What may go wrong at a bolt. */
+export const TROUBLES = [
   'bolt spun with nut',
   'no stall',
   'stalled at once',
@@ -15,7 +16,7 @@ const WHAT = [
   'thread damaged',
   'something else',
 ] as const;
-const body = z.strictObject({ joint: field.joint, bolt: field.position, what: z.enum(WHAT), text: z.optional(field.text) });
+const body = z.strictObject({ joint: field.joint, bolt: field.position, what: z.enum(TROUBLES), text: z.optional(field.text) });
 
 /** Something went wrong at a bolt; whoever saw it says so. */
 export const boltTrouble = defineKind<z.infer<typeof body>>({

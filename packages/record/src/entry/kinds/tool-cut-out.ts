@@ -2,11 +2,13 @@ import { mentionOf } from '../../fold/mention.ts';
 import { field, z } from '../field.ts';
 import { defineKind } from '../kind.ts';
 
+/** Why a tool stopped without a stall. */
+export const CUT_OUT_CAUSES = ['empty', 'hot', 'fault', 'pressure lost', 'not known'] as const;
 const body = z.strictObject({
   joint: z.optional(field.joint),
   bolt: z.optional(field.position),
   tool: field.label,
-  cause: z.enum(['empty', 'hot', 'fault', 'pressure lost', 'not known']),
+  cause: z.enum(CUT_OUT_CAUSES),
 });
 
 /** The tool stopped and it was no stall: the bolt is not done. */

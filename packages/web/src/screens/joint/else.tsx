@@ -1,3 +1,4 @@
+import { CUT_OUT_CAUSES, TROUBLES } from '@clampwright/record';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { currentStep, taskOf } from '../../job/next-bolt.ts';
@@ -6,18 +7,6 @@ import { useSay } from '../../language/speech.tsx';
 import { Banner, Button, Field, Page, Row, Section, Soft } from '../../ui/page.tsx';
 import { smallPhoto } from '../../ui/small-photo.ts';
 import { useJob } from '../../ui/world-context.ts';
-
-const TROUBLE = [
-  'bolt spun with nut',
-  'no stall',
-  'stalled at once',
-  'unplanned second pull',
-  'wrong setting',
-  'wet',
-  'thread damaged',
-  'something else',
-] as const;
-const CAUSES = ['empty', 'hot', 'fault', 'pressure lost', 'not known'] as const;
 
 /** Something else than a bolt done: a short way for each, and what happens next. A cut-out is not a stall. */
 export function ElseScreen({ state, bolt }: { readonly state: OpenJoint; readonly bolt: number }) {
@@ -28,10 +17,10 @@ export function ElseScreen({ state, bolt }: { readonly state: OpenJoint; readonl
   const back = `/joint/${joint.joint}/tighten`;
   const step = currentStep(steps)?.step;
   const tool = step === undefined ? undefined : taskOf(joint, card, bolt, step)?.tool;
-  const [what, setWhat] = useState<(typeof TROUBLE)[number]>();
+  const [what, setWhat] = useState<(typeof TROUBLES)[number]>();
   const [text, setText] = useState('');
   const [next, setNext] = useState<'cut-out' | 'trouble' | 'photo'>();
-  const cutOut = async (cause: (typeof CAUSES)[number]) => {
+  const cutOut = async (cause: (typeof CUT_OUT_CAUSES)[number]) => {
     await book.record('tool-cut-out', { joint: joint.joint, bolt, tool: tool ?? '?', cause }, world.holder);
     setNext('cut-out');
   };
@@ -64,7 +53,7 @@ export function ElseScreen({ state, bolt }: { readonly state: OpenJoint; readonl
         <Section title={say('else.cut-out')}>
           <Soft>{say('else.cut-out-text')}</Soft>
           <Row>
-            {CAUSES.map((cause) => (
+            {CUT_OUT_CAUSES.map((cause) => (
               <Button key={cause} onClick={() => void cutOut(cause)}>
                 {say(`else.cause-${cause}`)}
               </Button>
@@ -80,7 +69,7 @@ export function ElseScreen({ state, bolt }: { readonly state: OpenJoint; readonl
       )}
       <Section title={say('tighten.else')}>
         <Row>
-          {TROUBLE.map((one) => (
+          {TROUBLES.map((one) => (
             <Button key={one} kind={one === what ? 'act' : 'plain'} aria-pressed={one === what} onClick={() => setWhat(one)}>
               {say(`else.${one}`)}
             </Button>
