@@ -38,3 +38,9 @@ export function knowsBook(principal: Principal, job: string, yard: string): bool
   const { books, roles } = principal.account;
   return books === 'all' || books.includes(job) || (job === yard && roles.some((role) => role !== 'client'));
 }
+
+/** May this one let others into these books? Nobody gives what they do not have. */
+export function mayGive(principal: Principal, books: readonly string[] | 'all', yard: string): boolean {
+  if (books === 'all') return principal.kind === 'person' && principal.account.books === 'all';
+  return books.every((job) => knowsBook(principal, job, yard));
+}

@@ -2,6 +2,7 @@ import { done, notice, refused } from '@clampwright/core';
 import { type Account, accountOf, addAccount, allAccounts, hashPassword, putAccount, removeAccount, signedIn } from '../accounts.ts';
 import type { Context } from '../context.ts';
 import { removePasskeysOf } from '../passkeys.ts';
+import { mayGive } from '../principal.ts';
 import { notFound } from '../reply.ts';
 import { beginSession, endSession, endSessionsOf, SESSION_COOKIE } from '../sessions.ts';
 import type { Call, Handlers } from './handler.ts';
@@ -51,7 +52,8 @@ export const sessionHandlers = {
     await endSessionsOf(store, account.name, session);
     return done(undefined);
   },
-  addAccount: async ({ body: { name, password, roles, books, person: id, shared } }, { context: { store } }) => {
+  addAccount: async ({ body: { name, password, roles, books, person: id, shared } }, { context: { store, yard }, who }) => {
+    if (!mayGive(who, books, yard.id)) return notFound;
     const account: Account = {
       name,
       roles,
