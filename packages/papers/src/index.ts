@@ -21,9 +21,12 @@ export {
 } from './page/index.tsx';
 // Reading
 export {
+  asCsv,
   type Equipment,
   type HeadingMeans,
+  type JointHeadings,
   type JudgedTest,
+  jointHeadings,
   type KnownJoint,
   LARGEST_FILE,
   MAPPING_FILE,

@@ -4,6 +4,7 @@ export { drawForPlan, inspectPlan } from './drawn-inspection.ts';
 export type { SupplyPlan } from './effort.ts';
 export type { InspectionPlan } from './inspection-plan.ts';
 export type { InteractionPlan, RoundPlan, RoundSetting } from './interaction-plan.ts';
+export type { JointRounds } from './joint-rounds.ts';
 export { type LooseningAsked, type LooseningOfJoint, looseningOf } from './loosening-of.ts';
 export type {
   JointPlan,
@@ -22,7 +23,7 @@ export type {
   ToolState,
   Verdict,
 } from './plan.ts';
-export { planInteraction } from './plan-interaction.ts';
+export { planInteraction, type RoundsMemory, roundsOf, type WantedRounds, wantedRounds, withRounds } from './plan-interaction.ts';
 export { ENGINE, planJob } from './plan-job.ts';
 export { smallestPitch } from './reach-notices.ts';
 export { simulatedJob } from './simulated-job.ts';

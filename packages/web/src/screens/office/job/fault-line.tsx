@@ -1,0 +1,22 @@
+import { remedy, says } from '@clampwright/words';
+import { useOffice } from '../../../language/office-speech.tsx';
+import { Banner } from '../../../ui/page.tsx';
+import type { Fault } from './session.ts';
+
+export function FaultLine({ fault }: { readonly fault: Fault }) {
+  const say = useOffice();
+  if (fault === undefined) return null;
+  return (
+    <Banner level="stop">
+      {fault === 'unreachable' ? (
+        <p>{say('office.unreachable')}</p>
+      ) : (
+        fault.map((one) => (
+          <p key={one.code}>
+            {says(one)} {remedy(one)}
+          </p>
+        ))
+      )}
+    </Banner>
+  );
+}
