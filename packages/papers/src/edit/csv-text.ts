@@ -1,7 +1,7 @@
 import { decode } from '../read/decode.ts';
 
 /** One record of a CSV file: its cells, and the text it stands as, line end and all. */
-export interface CsvRecord {
+interface CsvRecord {
   readonly cells: readonly string[];
   readonly raw: string;
 }

@@ -27,7 +27,7 @@ function keepSoon(): void {
 }
 
 /** Keeps what is on the desk at once. */
-export async function keepNow(): Promise<void> {
+async function keepNow(): Promise<void> {
   clearTimeout(waiting);
   const here = desk.get();
   if (!here || isKept.get()) return;

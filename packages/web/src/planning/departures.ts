@@ -1,7 +1,7 @@
 import type { JointPlan, NoticeCode, Plan } from '@clampwright/core';
 
 /** What a plan does otherwise than crews and rule sets are used to: a named person approves it before it is issued. */
-export type DepartureKind = 'above-target' | 'engineer' | 'own-rounds';
+type DepartureKind = 'above-target' | 'engineer' | 'own-rounds';
 export interface Departure {
   readonly kind: DepartureKind;
   readonly tags: readonly string[];

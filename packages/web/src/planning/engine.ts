@@ -13,8 +13,8 @@ import {
   wantedRounds,
   withRounds,
 } from '@clampwright/core';
-import { asCsv, type HeadingMeans, jointHeadings, type OpenFile, readJob } from '@clampwright/papers';
 import { yamlOf } from '@clampwright/papers/edit';
+import { asCsv, type HeadingMeans, jointHeadings, type OpenFile, readJob } from '@clampwright/papers/read';
 import { utf8 } from '@clampwright/record';
 import { comparePlans } from './compare-plans.ts';
 import { type Departure, departuresOf } from './departures.ts';

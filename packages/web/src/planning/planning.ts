@@ -1,4 +1,4 @@
-import type { HeadingMeans } from '@clampwright/papers';
+import type { HeadingMeans } from '@clampwright/papers/read';
 import { desk } from '../draft/desk.ts';
 import type { Files } from '../draft/draft.ts';
 import { watched } from '../job/store.ts';
@@ -65,7 +65,7 @@ function start(means?: readonly HeadingMeans[]): Promise<void> {
 }
 
 /** Resolves when the last edit is planned. */
-export const settled = (): Promise<void> => start();
+const settled = (): Promise<void> => start();
 
 /** Says what headings of the joint list mean; the mapping is kept with the draft. */
 export async function tell(means: readonly HeadingMeans[]): Promise<string | undefined> {

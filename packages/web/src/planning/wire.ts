@@ -1,10 +1,10 @@
 /** Questions and answers between a page and a worker, by number; what a worker tells unasked has none. */
-export interface Asked {
+interface Asked {
   readonly id: number;
   readonly ask: string;
   readonly args: readonly unknown[];
 }
-export interface Answer {
+interface Answer {
   readonly id: number;
   readonly value?: unknown;
   readonly failed?: string;

@@ -74,7 +74,6 @@ export const OFFICE_EN = {
   'office.handover-get': 'Write the handover file',
   'office.unreachable': 'The server was not reached.',
   'office.board': 'Joints',
-  'bolt.give-value': 'bolt {bolt} nm/N, parts {parts} nm/N',
 
   // the office around its pages
   'office.to-crew': 'To the crew’s pages',
@@ -302,14 +301,13 @@ export const OFFICE_EN = {
   'define.not-text': 'This file is no text.',
 
   // the plan
-  'sheet.ready': 'ready',
-  'sheet.attention': 'attention',
-  'sheet.stop': 'stop',
+  'sheet.is-ready': 'ready',
+  'sheet.is-attention': 'attention',
+  'sheet.is-stop': 'stop',
   'sheet.of': '{site}, {date}: {joints, plural, one {# joint} other {# joints}}, {bolts, plural, one {# bolt} other {# bolts}}.',
   'sheet.no-job': 'The job itself cannot be read. Mend its file first.',
   'sheet.no-joints': 'The list has no joints yet.',
   'sheet.read-with': '{count, plural, one {# thing was} other {# things were}} said while reading; faulty rows are left out of the plan.',
-  'sheet.look-there': 'Look at them',
   'sheet.fix-first': 'Fix first',
   'sheet.fix-lead':
     'Each thing to mend once, with the joints it would help. A way that is offered was tried: it changes the draft, and can be taken back.',
@@ -418,9 +416,9 @@ export const OFFICE_EN = {
   'diff.draft': 'draft {name}',
   'diff.missing': 'That plan is neither on this device nor to be had from the server, or cannot be planned.',
   'diff.count': '{count, plural, =0 {Nothing is different} one {# joint is different} other {# joints are different}}',
-  'diff.new': 'new',
-  'diff.gone': 'no longer there',
-  'diff.changed': 'changed',
+  'diff.is-new': 'new',
+  'diff.is-gone': 'no longer there',
+  'diff.is-changed': 'changed',
   'diff.what': 'What',
   'diff.before': 'before',
   'diff.after': 'now',

@@ -12,7 +12,7 @@ export function Changes({ changes }: { readonly changes: readonly JointChange[] 
       {changes.map(({ tag, kind, before, after, lines }) => (
         <li key={tag} data-kind={kind}>
           <h3>
-            {kind === 'gone' ? tag : <Link href={`/office/plan/${encodeURIComponent(tag)}`}>{tag}</Link>} <em>{say(`diff.${kind}`)}</em>
+            {kind === 'gone' ? tag : <Link href={`/office/plan/${encodeURIComponent(tag)}`}>{tag}</Link>} <em>{say(`diff.is-${kind}`)}</em>
           </h3>
           <p>
             {before ? <Verdict verdict={before} /> : null}

@@ -6,7 +6,8 @@ import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
 import { planning } from '../../../planning/planning.ts';
 import { Soft } from '../../../ui/page.tsx';
-import { type At, Grid, type RowNotices } from '../grid/grid.tsx';
+import type { At } from '../grid/cells.ts';
+import { Grid, type RowNotices } from '../grid/grid.tsx';
 import { changeCells, csvOf, insertRow, removeRows } from './csv-file.ts';
 import own from './define.module.css';
 

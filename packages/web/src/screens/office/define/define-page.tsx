@@ -24,7 +24,7 @@ export function DefinePage({ part = 'joints', which }: { readonly part: string |
   const here = useWatched(desk);
   if (!here) return <NoDraft title={say('office.page-define')} />;
   return (
-    <OfficeShell title={say('office.page-define')} wide={part === 'joints'}>
+    <OfficeShell title={say('office.page-define')} wide={part === 'joints' || part === 'lots'}>
       <nav className={own.tabs} aria-label={say('define.parts')}>
         {PARTS.map((one) => (
           <Link

@@ -28,5 +28,5 @@ export function useYaml(file: string) {
 }
 
 /** Changes a YAML file of the draft in hand; one that is not there is made. */
-export const changeFile = (file: string, changes: readonly YamlChange[]): void =>
+const changeFile = (file: string, changes: readonly YamlChange[]): void =>
   change((files) => withFiles(files, { [file]: changeYaml(files.get(file) ?? EMPTY, changes) }));

@@ -420,5 +420,3 @@ function CellInput({ first, whole, label, choices, onTake, onLeave }: CellInputP
     </>
   );
 }
-
-export type { At, CellChange, Range };

@@ -6,7 +6,7 @@ import type { Book } from '../../../job/book.ts';
 import type { OpenWorld } from '../../../job/world.ts';
 
 /** What is agreed to by name before a plan is issued. */
-export interface Approval {
+interface Approval {
   readonly text: string;
   readonly tags: readonly string[];
   readonly authority: string;

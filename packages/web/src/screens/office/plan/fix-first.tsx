@@ -9,7 +9,7 @@ import { Button, Section, Soft } from '../../../ui/page.tsx';
 import css from './fix-first.module.css';
 import { placeOf, setField } from './remedies.ts';
 
-const MOST_THINGS = 12;
+const MOST_THINGS = 6;
 const MOST_TAGS = 12;
 
 /** What to mend before anybody goes out, each thing once: in words, and with what would mend it as a button. */
@@ -86,7 +86,7 @@ function Thing({ thing }: { readonly thing: ToMend }) {
 /** Ways that help the joints that were tried are offered for all of them. */
 function useWays({ level, notice, tags }: ToMend): readonly Way[] {
   const [ways, setWays] = useState<readonly Way[]>([]);
-  const wanted = level === 'stop' && tags.length > 0;
+  const wanted = (level === 'stop' || level === 'hold') && tags.length > 0;
   const key = tags.join('\n');
   // biome-ignore lint/correctness/useExhaustiveDependencies: the tags are one thing by their text
   useEffect(() => {

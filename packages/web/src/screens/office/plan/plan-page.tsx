@@ -9,6 +9,7 @@ import { OfficeShell } from '../shell/office-shell.tsx';
 import { FixFirst } from './fix-first.tsx';
 import css from './plan-page.module.css';
 import { PlanTable } from './plan-table.tsx';
+import { ReadNotices } from './read-notices.tsx';
 
 /** The whole plan: what to fix first, every joint, tools, the day, what to bring. */
 export function PlanPage() {
@@ -38,12 +39,7 @@ export function PlanPage() {
   return (
     <OfficeShell title={job.title} wide>
       <p>{say('sheet.of', { site: job.site, date: job.workDate, joints: sums.joints, bolts: sums.bolts })}</p>
-      {notices.length > 0 ? (
-        <Banner level="mind">
-          <p>{say('sheet.read-with', { count: notices.length })}</p>
-          <LinkButton href="/office/define">{say('sheet.look-there')}</LinkButton>
-        </Banner>
-      ) : null}
+      {notices.length > 0 ? <ReadNotices notices={notices} /> : null}
       {sums.joints === 0 ? (
         <Banner level="plain">
           <p>{say('sheet.no-joints')}</p>

@@ -70,7 +70,7 @@ export function PlanTable({ rows }: { readonly rows: readonly JointRow[] }) {
             <option value="">{say('sheet.all')}</option>
             {VERDICTS.map((one) => (
               <option key={one} value={one}>
-                {say(`sheet.${one}`)}
+                {say(`sheet.is-${one}`)}
               </option>
             ))}
           </select>

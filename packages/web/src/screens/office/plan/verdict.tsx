@@ -9,7 +9,7 @@ export function Verdict({ verdict }: { readonly verdict: VerdictName }) {
   const say = useOffice();
   return (
     <span className={css.verdict} data-verdict={verdict}>
-      <span aria-hidden="true">{SIGN[verdict]}</span> {say(`sheet.${verdict}`)}
+      <span aria-hidden="true">{SIGN[verdict]}</span> {say(`sheet.is-${verdict}`)}
     </span>
   );
 }

@@ -1,3 +1,4 @@
+import { zipFolder } from '@clampwright/papers/edit';
 import { useEffect, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { clearDesk, desk, putOnDesk } from '../../../draft/desk.ts';
@@ -98,7 +99,7 @@ export function StartPage({ onEnrolled }: { readonly onEnrolled: () => void }) {
                   kind="quiet"
                   aria-label={say('desk.take-away', { name: head.name })}
                   onClick={() =>
-                    void Promise.all([readDraft(head.id), import('@clampwright/papers/edit')]).then(([draft, { zipFolder }]) => {
+                    void readDraft(head.id).then((draft) => {
                       if (draft) save(`${head.name}.zip`, zipFolder(draft.files));
                     })
                   }
