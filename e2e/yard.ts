@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { jobFolder } from '../packages/cli/src/job-folder.ts';
 import { planJob } from '../packages/core/src/index.ts';
-import { readJob } from '../packages/papers/src/index.ts';
+import { issuedValves, readJob } from '../packages/papers/src/index.ts';
 import { idOf, issuePlan, utf8 } from '../packages/record/src/index.ts';
 import { openEnrolment } from '../packages/server/src/log/devices.ts';
 import { SERVER } from '../packages/server/src/log/log-key.ts';
@@ -52,12 +52,13 @@ export async function openYard(phones: number): Promise<Yard> {
     [MATE.id, MATE.name, ['crew']],
   ] as const)
     await device.append(JOB, 'person-enrolled', { person, name: await device.attach(JOB, utf8(name)), roles: [...roles] });
-  const plan = planJob(readJob(jobFolder('demo')).job!);
-  const ids = new Map(plan.joints.map(({ tag }, at) => [tag, idOf('joint', sixteen(40 + at))]));
-  const issue = issuePlan(plan, 'P-1', (tag) => ids.get(tag)!);
+  const job = readJob(jobFolder('demo')).job!;
+  const plan = planJob(job);
+  const { valves } = issuedValves(jobFolder('demo'), job.tools);
+  const ids = new Map([...plan.joints, ...valves].map(({ tag }, at) => [tag, idOf('joint', sixteen(40 + at))]));
+  const issue = issuePlan(job, plan, valves, { number: 'P-1', jointId: (tag) => ids.get(tag)! });
   for (const bytes of issue.attachments) await device.attach(JOB, bytes);
-  await device.append(JOB, 'plan-issued', issue.plan, { by: planner });
-  for (const card of issue.cards) await device.append(JOB, 'card-issued', card, { by: planner });
+  for (const { kind, body } of issue.entries) await device.append(JOB, kind, body, { by: planner });
   const sync = async () => {
     const synced = await syncBook(device, JOB, office.to(server.url), yard.logKey);
     if (synced.stopped) throw new Error(JSON.stringify(synced));

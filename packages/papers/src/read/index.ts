@@ -10,3 +10,4 @@ export { readMeasured } from './read-measured.ts';
 export { type KnownJoint, type RecordOptions, readRecords, type TighteningRecord } from './read-records.ts';
 export { readTests } from './read-tests.ts';
 export { readValves } from './read-valves.ts';
+export { issuedValves } from './issued-valves.ts';

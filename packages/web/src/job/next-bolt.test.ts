@@ -6,19 +6,21 @@ import { jointId, testWriter } from '@clampwright/record/test-book';
 import { describe, expect, test } from 'vitest';
 import { currentStep, stepStates, taskOf } from './next-bolt.ts';
 
-const plan = planJob(
-  readJob((path) => {
-    try {
-      return new Uint8Array(readFileSync(`demo/${path}`));
-    } catch {
-      return 'missing';
-    }
-  }).job!,
-);
+const job = readJob((path) => {
+  try {
+    return new Uint8Array(readFileSync(`demo/${path}`));
+  } catch {
+    return 'missing';
+  }
+}).job!;
+const plan = planJob(job);
 
 /** One joint of the demo as issued, and a phone that works on it. */
 function opened(tag: string) {
-  const issue = issuePlan(plan, 'P-1', (one) => jointId(1 + plan.joints.findIndex(({ tag: known }) => known === one)));
+  const issue = issuePlan(job, plan, [], {
+    number: 'P-1',
+    jointId: (one) => jointId(1 + plan.joints.findIndex(({ tag: known }) => known === one)),
+  });
   const [planner, phone] = [testWriter(1), testWriter(2)];
   const fold = openFold();
   fold.add(planner.write('plan-issued', issue.plan));

@@ -1,5 +1,5 @@
 import type { JointPlan, StepPlan } from '@clampwright/core';
-import type { JointDraft, Tightened } from '@clampwright/record';
+import { isFor, type JointDraft, type Tightened } from '@clampwright/record';
 
 /** What is to be done at one bolt in one step, by the card and by the tool that took over, if one did. */
 export interface BoltTask {
@@ -8,6 +8,10 @@ export interface BoltTask {
   readonly tool?: string;
   /** as the tool shows it; absent where the step has none */
   readonly setting?: string;
+  /** N·mm */
+  readonly torque?: number | undefined;
+  /** of the reaction arm, N */
+  readonly reaction?: number | undefined;
 }
 
 /** One step of a joint and how far it has come. */
@@ -60,10 +64,11 @@ export function taskOf(joint: JointDraft, card: JointPlan, bolt: number, step: s
   const planned = plan.setting;
   if (!planned) return { bolt, plan };
   const swap = joint.swaps.findLast(({ from }) => from === planned.tool);
-  const instead = swap?.settings.find((one) => one.step === step);
-  return swap && instead
-    ? { bolt, plan, tool: swap.to, setting: instead.setting }
-    : { bolt, plan, tool: planned.tool, setting: planned.text };
+  const instead = swap?.settings.find((one) => isFor(one, bolt, step));
+  if (!swap || !instead)
+    return { bolt, plan, tool: planned.tool, setting: planned.text, torque: planned.torque, reaction: planned.reaction };
+  const { setting, torqueNewtonMillimetre: torque, reactionNewton: reaction } = instead;
+  return { bolt, plan, tool: swap.to, setting, torque, reaction };
 }
 
 /** Bolts done in a step, the last first: what may be taken back. */
