@@ -1,7 +1,7 @@
 /** What the app says, in the reader's language. English is there at once; the others are loaded when they are asked for. */
-import type { AssemblyCheck, CautionCode, EndSignal, Param, SafeStop, StepName, StepPlan } from '@clampwright/core';
-import { IntlMessageFormat } from 'intl-messageformat';
+import type { AssemblyCheck, CautionCode, EndSignal, SafeStop, StepName, StepPlan } from '@clampwright/core';
 import { APP_EN, type AppKey, type AppTexts } from './en.ts';
+import { filler, localeOf, type Params } from './filler.ts';
 import type { TradeTexts } from './trade.ts';
 import { TRADE_EN } from './trade-en.ts';
 
@@ -26,8 +26,6 @@ const LOADERS: { readonly [L in Language]: () => Promise<Texts> } = {
 };
 export const loadTexts = (language: Language): Promise<Texts> => LOADERS[language]();
 
-type Params = Readonly<Record<string, Extract<Param, string | number>>>;
-
 /** Says a text of the app. */
 export type Say = (key: AppKey, params?: Params) => string;
 
@@ -49,17 +47,9 @@ export interface Speaker {
   readonly trade: Trade;
 }
 
-/** Portuguese as in Portugal: of the two, zero takes the plural there. */
-const LOCALES: Readonly<Partial<Record<Language, string>>> = { pt: 'pt-PT' };
-
 export function speaker(language: Language, { app, trade }: Texts): Speaker {
-  const locale = LOCALES[language] ?? language;
-  const compiled = new Map<string, IntlMessageFormat>();
-  const fill = (text: string, params: Params = {}): string => {
-    const message = compiled.get(text) ?? new IntlMessageFormat(text, locale);
-    compiled.set(text, message);
-    return String(message.format(params));
-  };
+  const locale = localeOf(language);
+  const fill = filler(language);
   const figure = (value: number, digits: number) =>
     value.toLocaleString(locale, { minimumFractionDigits: digits, maximumFractionDigits: digits });
   return {

@@ -3,7 +3,7 @@ import { idOf, issuePlan, utf8 } from '@clampwright/record';
 import { remedy, says, whereabouts } from '@clampwright/words';
 import { useState } from 'react';
 import { stopCode } from '../../job/stop-code.ts';
-import { useSay } from '../../language/speech.tsx';
+import { useOffice } from '../../language/office-speech.tsx';
 import css from '../../ui/page.module.css';
 import { Banner, Button, Field, Row, Section, Soft } from '../../ui/page.tsx';
 import { useJob } from '../../ui/world-context.ts';
@@ -11,7 +11,7 @@ import type { PlannedFolder } from './plan-folder.ts';
 
 /** From the files of a job folder to an issued plan: read and planned here, frozen, numbered, hashed, and sent with the next sending. */
 export function PlanIssue() {
-  const say = useSay();
+  const say = useOffice();
   const { world, book } = useJob();
   const [planned, setPlanned] = useState<PlannedFolder>();
   const [notices, setNotices] = useState<readonly Notice[]>([]);
