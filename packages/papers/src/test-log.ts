@@ -46,7 +46,10 @@ function tighten({ write }: Day, joint: JointPlan, id: string, card: string, unt
 export function toldBook(plan: Plan = toldPlan()): TestBook {
   const office = testWriter(11);
   const phone = testWriter(12);
-  const issue = issuePlan(testJob(), plan, [], { number: 'P-7', jointId: (tag) => jointId(plan.joints.findIndex((one) => one.tag === tag) + 1) });
+  const issue = issuePlan(testJob(), plan, [], {
+    number: 'P-7',
+    jointId: (tag) => jointId(plan.joints.findIndex((one) => one.tag === tag) + 1),
+  });
   const names = PEOPLE.map((name) => utf8(name));
   const opening = [
     ...[office, phone].map(({ device, keys }, i) =>

@@ -33,7 +33,7 @@ export interface StillDoes {
  * taken when a segment went out; `pulls`: done by now. Refuses what {@link boltsRemaining} and {@link learntFromDrop} refuse.
  *
  * @example
- * expect(stillDoes(291_600, 1900, [{ lit: 4, pulls: 0 }], 10).value).toEqual({ sure: 81, median: 122, drops: 0 });
+ * expect(stillDoes(291_600, 1900, [{ lit: 4, pulls: 0 }], 10).value).toEqual({ sure: 89, median: 124, drops: 0 });
  * expect(stillDoes(291_600, 1900, [{ lit: 4, pulls: 0 }, { lit: 3, pulls: 30 }, { lit: 2, pulls: 66 }], 70).value.drops).toBe(1);
  */
 export function stillDoes(full: number, draw: number, seen: readonly GaugeSeen[], pulls: number): Outcome<StillDoes> {

@@ -10,7 +10,8 @@ import { planJoint } from './plan-joint.ts';
  * same serial number takes its place. `undefined`: the job has no such joint.
  *
  * @example
- * expect(jointWithTool({ joints: [], tools: [], lots: [] } as never, 'FB-S1', { serial: 'SK-B117' } as never, '2026-11-28')).toBe(undefined);
+ * const job = { joints: [], tools: [], lots: [] };
+ * expect(jointWithTool(job, 'FB-S1', { serial: 'SK-B117' }, '2026-11-28')).toBe(undefined);
  */
 export function jointWithTool(job: Job, tag: string, tool: Tool, on: CivilDate): JointPlan | undefined {
   const joint = job.joints.find((one) => one.tag === tag);

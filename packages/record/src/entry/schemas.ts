@@ -21,7 +21,13 @@ export const entrySchema = (): unknown => ({
     const { since = version } = more as Partial<EntryKind<unknown>>;
     const told = Object.entries(z.toJSONSchema(body, { unrepresentable: 'any' })).filter(([key]) => key !== '$schema');
     return Object.fromEntries([
-      ['if', { properties: { kind: { const: kind }, version: { minimum: since, maximum: version } }, required: ['kind', 'version'] }],
+      [
+        'if',
+        {
+          properties: { kind: { const: kind }, version: since === version ? { const: version } : { minimum: since, maximum: version } },
+          required: ['kind', 'version'],
+        },
+      ],
       // oxlint-disable-next-line unicorn/no-thenable -- the word is JSON Schema’s
       ['then', { properties: { body: Object.fromEntries(told) } }],
     ]);

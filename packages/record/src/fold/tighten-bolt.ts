@@ -51,9 +51,7 @@ function judgeSetting(
   if (tool === undefined || setting === undefined) return;
   const fits =
     settings.some((one) => one.tool === tool && one.setting === setting && one.positions.includes(position)) ||
-    joint.swaps.some(
-      ({ to, settings: own }) => to === tool && own.some((one) => one.setting === setting && isFor(one, position, step)),
-    );
+    joint.swaps.some(({ to, settings: own }) => to === tool && own.some((one) => one.setting === setting && isFor(one, position, step)));
   if (!fits) find(joint.found, told, notice('setting-not-issued', { bolt: position, step, tool, setting }), position);
 }
 

@@ -1,16 +1,23 @@
 import { expect, test } from 'vitest';
 import { testJob, testPlan } from '../../../papers/src/test-plan.ts';
 import { hashOf } from '../bytes/hash.ts';
+import { readUtf8 } from '../bytes/text.ts';
 import { openFold } from '../fold/fold.ts';
 import { jointId, testWriter } from '../test-book.ts';
-import { readUtf8 } from '../bytes/text.ts';
 import { type IssuedValve, issuePlan } from './issue-plan.ts';
 
 test('issuePlan() freezes the joints that do not stop, and the fold judges work by them', () => {
   const plan = testPlan();
   const tags = plan.joints.map(({ tag }) => tag);
   const valve = { tag: 'GV-1', way: 'opening', plan: { verdict: 'by hand', turns: 22 } } as IssuedValve;
-  const { plan: body, job, cards, valves, attachments, entries } = issuePlan(testJob(), plan, [valve], {
+  const {
+    plan: body,
+    job,
+    cards,
+    valves,
+    attachments,
+    entries,
+  } = issuePlan(testJob(), plan, [valve], {
     number: 'P-7',
     jointId: (tag) => jointId(tag === 'GV-1' ? 99 : tags.indexOf(tag)),
   });

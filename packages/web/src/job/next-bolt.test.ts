@@ -1,18 +1,11 @@
-import { readFileSync } from 'node:fs';
 import { planJob } from '@clampwright/core';
-import { readJob } from '@clampwright/papers';
 import { issuePlan, openFold } from '@clampwright/record';
 import { jointId, testWriter } from '@clampwright/record/test-book';
 import { describe, expect, test } from 'vitest';
+import { demoJob } from '../../test/demo-job.ts';
 import { currentStep, stepStates, taskOf } from './next-bolt.ts';
 
-const job = readJob((path) => {
-  try {
-    return new Uint8Array(readFileSync(`demo/${path}`));
-  } catch {
-    return 'missing';
-  }
-}).job!;
+const job = demoJob();
 const plan = planJob(job);
 
 /** One joint of the demo as issued, and a phone that works on it. */
