@@ -200,7 +200,7 @@ export const APP_DE: AppTexts = {
   'tighten.setting-was': 'bisher {setting}',
   'tighten.setting-seen': 'Zweite Person: das Werkzeug zeigt {setting}',
   'tighten.step-changes': 'Als Nächstes: {step}',
-  'tighten.step-rest': 'Alle Schrauben haben diesen Schritt. Hier kann man sicher anhalten.',
+  'tighten.step-rest': 'Alle Schrauben haben den vorigen Schritt. Hier darf die Arbeit ruhen.',
   'tighten.other-bolt': 'Andere Schraube nehmen',
   'tighten.other-why': 'Warum nicht die nächste?',
   'tighten.batch': 'Mehrere auf einmal',

@@ -202,7 +202,7 @@ export const APP_PL: AppTexts = {
   'tighten.setting-was': 'dotąd {setting}',
   'tighten.setting-seen': 'Druga osoba: narzędzie pokazuje {setting}',
   'tighten.step-changes': 'Następnie: {step}',
-  'tighten.step-rest': 'Wszystkie śruby mają ten krok. Tu można bezpiecznie przerwać.',
+  'tighten.step-rest': 'Wszystkie śruby przeszły poprzedni krok. Tu wolno przerwać pracę.',
   'tighten.other-bolt': 'Wziąć inną śrubę',
   'tighten.other-why': 'Dlaczego nie następną?',
   'tighten.batch': 'Kilka naraz',

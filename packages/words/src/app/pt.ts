@@ -199,7 +199,7 @@ export const APP_PT: AppTexts = {
   'tighten.setting-was': 'até agora {setting}',
   'tighten.setting-seen': 'Segunda pessoa: a ferramenta mostra {setting}',
   'tighten.step-changes': 'A seguir: {step}',
-  'tighten.step-rest': 'Todos os parafusos têm esta etapa. Aqui pode-se parar em segurança.',
+  'tighten.step-rest': 'Todos os parafusos passaram a etapa anterior. Aqui o trabalho pode parar.',
   'tighten.other-bolt': 'Pegar noutro parafuso',
   'tighten.other-why': 'Porque não o seguinte?',
   'tighten.batch': 'Vários de uma vez',

@@ -16,7 +16,8 @@ export function ElseScreen({ state, bolt }: { readonly state: OpenJoint; readonl
   const { joint, card, steps } = state;
   const back = `/joint/${joint.joint}/tighten`;
   const step = currentStep(steps)?.step;
-  const tool = step === undefined ? undefined : taskOf(joint, card, bolt, step)?.inHand;
+  const task = step === undefined ? undefined : taskOf(joint, card, bolt, step);
+  const tool = task?.inHand;
   const [what, setWhat] = useState<(typeof TROUBLES)[number]>();
   const [text, setText] = useState('');
   const [next, setNext] = useState<'cut-out' | 'trouble' | 'photo'>();
@@ -62,7 +63,7 @@ export function ElseScreen({ state, bolt }: { readonly state: OpenJoint; readonl
         </Section>
       )}
       {tool === undefined ? null : <Battery tool={tool} />}
-      {tool === undefined ? null : <LinkButton href={`/joint/${joint.joint}/swap/${bolt}`}>{say('else.swap')}</LinkButton>}
+      {task?.tool === undefined ? null : <LinkButton href={`/joint/${joint.joint}/swap/${bolt}`}>{say('else.swap')}</LinkButton>}
       <Section title={say('tighten.else')}>
         <Row>
           {TROUBLES.map((one) => (
