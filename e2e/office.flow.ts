@@ -27,7 +27,8 @@ test('a planner opens a job, issues the demo’s plan, and a phone joins and see
   const desk = await office.context.newPage();
   const errors: string[] = [];
   desk.on('pageerror', (error) => errors.push(error.message));
-  const to = (name: string) => desk.getByRole('navigation', { name: 'Pages of the office' }).getByRole('link', { name, exact: true }).click();
+  const to = (name: string) =>
+    desk.getByRole('navigation', { name: 'Pages of the office' }).getByRole('link', { name, exact: true }).click();
   await desk.goto(server.url);
   await desk.getByRole('link', { name: 'Office' }).click();
   await to('Account');

@@ -39,7 +39,7 @@ test('practice: every screen is accessible, and a bolt is recorded by keyboard a
   await page.goto(server.url);
   await page.getByRole('button', { name: 'Join' }).waitFor();
   await sound(page, 'join');
-  await page.goto(`${server.url}/office`);
+  await page.goto(`${server.url}/office/account`);
   await page.getByRole('button', { name: 'Sign in', exact: true }).waitFor();
   await sound(page, 'sign in');
   await page.goto(`${server.url}/verify`);
@@ -60,6 +60,10 @@ test('practice: every screen is accessible, and a bolt is recorded by keyboard a
     await sound(page, link);
     await page.getByRole('link', { name: 'Back' }).click();
   }
+  await page.getByRole('link', { name: /GV-11/ }).click();
+  await page.getByRole('button', { name: '+5' }).waitFor();
+  await sound(page, 'valve');
+  await page.getByRole('link', { name: 'Back' }).click();
   await openJoint(page, 'FB-S1');
   await sound(page, 'before the first bolt');
   for (const link of ['Inspect', 'Loosen']) {

@@ -24,6 +24,7 @@ export {
   asCsv,
   type Equipment,
   type HeadingMeans,
+  issuedValves,
   type JointHeadings,
   type JudgedTest,
   jointHeadings,

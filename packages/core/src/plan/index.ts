@@ -5,6 +5,7 @@ export type { SupplyPlan } from './effort.ts';
 export type { InspectionPlan } from './inspection-plan.ts';
 export type { InteractionPlan, RoundPlan, RoundSetting } from './interaction-plan.ts';
 export type { JointRounds } from './joint-rounds.ts';
+export { jointWithTool } from './joint-with-tool.ts';
 export { type LooseningAsked, type LooseningOfJoint, looseningOf } from './loosening-of.ts';
 export type {
   JointPlan,

@@ -14,8 +14,8 @@ import {
   withRounds,
 } from '@clampwright/core';
 import { yamlOf } from '@clampwright/papers/edit';
-import { asCsv, type HeadingMeans, jointHeadings, type OpenFile, readJob } from '@clampwright/papers/read';
-import { utf8 } from '@clampwright/record';
+import { asCsv, type HeadingMeans, issuedValves, jointHeadings, type OpenFile, readJob } from '@clampwright/papers/read';
+import { type IssuedValve, utf8 } from '@clampwright/record';
 import { comparePlans } from './compare-plans.ts';
 import { type Departure, departuresOf } from './departures.ts';
 import { planView } from './plan-view.ts';
@@ -35,8 +35,8 @@ export interface Engine {
   /** computes what is open of the rounds, and says how the plan stands whenever some are known */
   readonly rounds: (told: (view: PlanView) => void) => Promise<void>;
   readonly joint: (tag: string) => JointPlan | undefined;
-  /** the plan with its rounds, as it is issued */
-  readonly whole: () => Promise<Plan | undefined>;
+  /** the plan with its rounds, the job and the valves, as they are issued */
+  readonly whole: () => Promise<Whole | undefined>;
   readonly simulated: () => Promise<ReturnType<typeof simulatedJob> | undefined>;
   /** what a named person approves before the plan is issued */
   readonly departures: () => Promise<readonly Departure[]>;
@@ -45,6 +45,13 @@ export interface Engine {
   readonly compare: (other: Uint8Array | ReadonlyMap<string, Uint8Array>) => Promise<readonly JointChange[] | undefined>;
   /** a joint list out of a file: as CSV, with what its columns were understood as, and what was not */
   readonly list: (bytes: Uint8Array, file: string, means: readonly HeadingMeans[]) => ReadList | undefined;
+}
+
+/** What the files of a draft come to. */
+export interface Whole {
+  readonly job: Job;
+  readonly plan: Plan;
+  readonly valves: readonly IssuedValve[];
 }
 
 export interface ReadList {
@@ -59,7 +66,7 @@ export function openEngine(compute: Rounds = async (job, { joint, planned }) => 
   const files = new Map<string, Uint8Array>();
   const memory: RoundsMemory = new Map();
   let turn = 0;
-  let read: { readonly job: Job; readonly plan: Plan } | undefined;
+  let read: Whole | undefined;
   let rest: { readonly notices: readonly Notice[]; readonly list: ListHead | undefined; readonly mapping: string | undefined };
   rest = { notices: [], list: undefined, mapping: undefined };
 
@@ -79,9 +86,10 @@ export function openEngine(compute: Rounds = async (job, { joint, planned }) => 
       if (turn === mine) told(view());
     }
   };
-  const whole = async (): Promise<Plan | undefined> => {
+  const whole = async (): Promise<Whole | undefined> => {
     await rounds(() => undefined);
-    return current();
+    const plan = current();
+    return read && plan && { ...read, plan };
   };
   return {
     plan: (put, drop, means) => {
@@ -90,26 +98,27 @@ export function openEngine(compute: Rounds = async (job, { joint, planned }) => 
       for (const name of drop) files.delete(name);
       const open = opener(files);
       const found = readJob(open, means ? { means } : {});
-      read = found.job && { job: found.job, plan: planJob(found.job) };
-      rest = { notices: found.notices, list: jointHeadings(open, listOf(files), means), mapping: found.mapping };
+      const valves = found.job ? issuedValves(open, found.job.tools) : { valves: [], notices: [] };
+      read = found.job && { job: found.job, plan: planJob(found.job), valves: valves.valves };
+      rest = { notices: [...found.notices, ...valves.notices], list: jointHeadings(open, listOf(files), means), mapping: found.mapping };
       return view();
     },
     rounds,
     joint: (tag) => current()?.joints.find((one) => one.tag === tag),
     whole,
     simulated: async () => {
-      const plan = await whole();
-      return read && plan && simulatedJob(read.job, plan);
+      const all = await whole();
+      return all && simulatedJob(all.job, all.plan);
     },
     departures: async () => {
-      const plan = await whole();
-      return plan ? departuresOf(plan) : [];
+      const all = await whole();
+      return all ? departuresOf(all.plan) : [];
     },
     ways: (code, tags) => (read ? waysOut(read.job, code, tags) : []),
     compare: async (other) => {
-      const plan = await whole();
+      const all = await whole();
       const before = other instanceof Uint8Array ? (JSON.parse(new TextDecoder().decode(other)) as Plan) : planned(other);
-      return plan && before && comparePlans(before, plan);
+      return all && before && comparePlans(before, all.plan);
     },
     list: (bytes, file, means) => {
       const csv = asCsv(bytes, file);

@@ -1,5 +1,5 @@
 /** What the app says, in the reader's language. English is there at once; the others are loaded when they are asked for. */
-import type { AssemblyCheck, CautionCode, EndSignal, SafeStop, StepName, StepPlan } from '@clampwright/core';
+import type { AssemblyCheck, CautionCode, EndSignal, SafeStop, StepName, StepPlan, ValveCaution } from '@clampwright/core';
 import { APP_EN, type AppKey, type AppTexts } from './en.ts';
 import { filler, localeOf, type Params } from './filler.ts';
 import type { TradeTexts } from './trade.ts';
@@ -36,6 +36,7 @@ export interface Trade {
   /** the setting as the tool shows it, or what stands in its place */
   readonly setting: (step: StepPlan, setting?: string) => string;
   readonly caution: (code: CautionCode) => string;
+  readonly valveCaution: (code: ValveCaution) => string;
   readonly check: (check: AssemblyCheck) => string;
   readonly rest: (where: SafeStop) => string;
   /** a figure in the reader's way of writing numbers */
@@ -64,6 +65,7 @@ export function speaker(language: Language, { app, trade }: Texts): Speaker {
             : trade.end[end.kind],
       setting: ({ end }, setting) => setting ?? trade.noSetting[end.kind],
       caution: (code) => trade.caution[code],
+      valveCaution: (code) => trade.valveCaution[code],
       check: (check) => trade.check[check],
       rest: (where) => trade.rest[where],
       figure,

@@ -11,7 +11,7 @@ import {
   useState,
 } from 'react';
 import { useOffice } from '../../../language/office-speech.tsx';
-import { type At, type CellChange, cellsIn, fromTabbed, pasted, type Range, rangeOf, toTabbed } from './cells.ts';
+import { type At, type CellChange, cellsIn, fromTabbed, pasted, rangeOf, toTabbed } from './cells.ts';
 import css from './grid.module.css';
 import { GridFoot } from './grid-foot.tsx';
 import { moved } from './grid-keys.ts';

@@ -136,9 +136,9 @@ function Freeze({ view }: { readonly view: PlanView }) {
   const unnamed = departures?.some(({ kind }) => (names[kind] ?? '').trim() === '') ?? true;
   const issue = async () => {
     setState('issuing');
-    const plan = await engine.whole();
-    if (!plan) return setState('open');
-    const hash = await issueInto(world, book, plan, {
+    const whole = await engine.whole();
+    if (!whole) return setState('open');
+    const hash = await issueInto(world, book, whole, {
       number: wanted,
       earlier: plans.length === 0 ? undefined : earlier,
       approvals: departures!.map(({ kind, tags }) => ({ text: say(`issue.departure-${kind}`), tags, authority: names[kind]!.trim() })),

@@ -1,9 +1,9 @@
-import type { Plan } from '@clampwright/core';
 import { zipFolder } from '@clampwright/papers/edit';
 import { hashOf, idOf, issuePlan, utf8 } from '@clampwright/record';
 import type { Files } from '../../../draft/draft.ts';
 import type { Book } from '../../../job/book.ts';
 import type { OpenWorld } from '../../../job/world.ts';
+import type { Whole } from '../../../planning/engine.ts';
 
 /** What is agreed to by name before a plan is issued. */
 interface Approval {
@@ -30,7 +30,7 @@ const random = () => crypto.getRandomValues(new Uint8Array(16));
 export async function issueInto(
   { device }: OpenWorld,
   book: Book,
-  plan: Plan,
+  { job, plan, valves }: Whole,
   { number, earlier, approvals, files, by }: Issuing,
 ): Promise<string> {
   const known = new Map(book.joints().map(({ tag, joint }) => [tag, joint]));
@@ -40,7 +40,7 @@ export async function issueInto(
     fresh.set(tag, id);
     return id;
   };
-  const issued = issuePlan(plan, number, jointId, earlier);
+  const issued = issuePlan(job, plan, valves, { number, jointId, ...(earlier === undefined ? {} : { earlier }) });
   for (const bytes of issued.attachments) await device.attach(book.job, bytes);
   const archive = zipFolder(files);
   await device.attach(book.job, archive);
@@ -51,8 +51,7 @@ export async function issueInto(
       { person: idOf('person', random()), name: await device.attach(book.job, utf8(name)), roles: ['crew'] },
       by,
     );
-  await book.record('plan-issued', issued.plan, by);
-  for (const card of issued.cards) await book.record('card-issued', card, by);
+  for (const { kind, body } of issued.entries) await book.record(kind, body, by);
   for (const [at, { text, tags, authority }] of approvals.entries())
     await book.record('concession-granted', { number: `${number}-${at + 1}`, joints: tags.map(jointId), text, authority }, by);
   await book.record('imported', { file: hashOf(archive), name: filesName(number), text: 'job folder of the plan' }, by);

@@ -90,7 +90,8 @@ function CardButton({ tag }: { readonly tag: string }) {
   const [busy, setBusy] = useState(false);
   const make = async () => {
     setBusy(true);
-    const [plan, { makePaper }] = await Promise.all([engine.whole(), import('../job/make-paper.ts')]);
+    const [whole, { makePaper }] = await Promise.all([engine.whole(), import('../job/make-paper.ts')]);
+    const plan = whole?.plan;
     const files = plan && (await makePaper('cards-a5', { ...plan, joints: plan.joints.filter((one) => one.tag === tag) }, () => undefined));
     for (const content of Object.values(files ?? {})) save(`${tag}.pdf`, content);
     setBusy(false);

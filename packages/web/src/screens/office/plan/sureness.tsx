@@ -23,7 +23,11 @@ export function Sureness({ tightening, units }: { readonly tightening: Tightenin
     <>
       <h3>{say('bolt.preload')}</h3>
       {/* what decides comes first; where a figure comes from is one touch away */}
-      <ToldFacts facts={facts.filter(({ name }) => !DETAIL.includes(name)).map(({ name, text, leading }) => ({ name, text, ...(leading === undefined ? {} : { leading }) }))} />
+      <ToldFacts
+        facts={facts
+          .filter(({ name }) => !DETAIL.includes(name))
+          .map(({ name, text, leading }) => ({ name, text, ...(leading === undefined ? {} : { leading }) }))}
+      />
       {scatter && setting ? (
         <>
           <Facts
