@@ -1,13 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { cardCode, jointCode, shortCode } from '../packages/papers/src/card-pdf/codes.ts';
 import { cardsPdf, kitPdf, tagsPdf } from '../packages/papers/src/out.ts';
-import { testPlan } from '../packages/papers/src/test-plan.ts';
+import { testJob, testPlan } from '../packages/papers/src/test-plan.ts';
 import { hashOf, issuePlan, utf8 } from '../packages/record/src/index.ts';
 import { jointId } from '../packages/record/src/test-book.ts';
 import { codeOn } from './code-on.ts';
 import { installedLetters, MADE } from './letters.ts';
 import { type ReadPdf, readPdf } from './read-pdf.ts';
 
+const job = testJob();
 const plan = testPlan();
 const options = { letters: installedLetters(), made: MADE };
 const going = plan.joints.filter(({ verdict }) => verdict !== 'stop');
@@ -50,7 +51,7 @@ describe.each(['A5', 'A6', 'A4'] as const)('bolting cards on %s', (paper) => {
 
   test('carry the code of the very card that an issue of the plan keeps', () => {
     expect(codeOn(pdf.picture(1, paper === 'A4' ? 200 : 150))).toBe(cardCode(going[0]!));
-    const issued = issuePlan(plan, 'P-1', () => jointId(1)).cards.find(({ slice }) => slice.tag === going[0]!.tag)!;
+    const issued = issuePlan(job, plan, [], { number: 'P-1', jointId: () => jointId(1) }).cards.find(({ slice }) => slice.tag === going[0]!.tag)!;
     expect(cardCode(going[0]!)).toBe(`CLAMPWRIGHT:CARD:${issued.slice.card.toUpperCase()}`);
     expect(hashOf(utf8(JSON.stringify(going[0])))).toBe(issued.slice.card);
   });
