@@ -19,5 +19,6 @@ export type PlaceTexts = Readonly<Record<'sheet' | 'row' | 'column' | 'column of
 export interface NoticeCatalogue {
   readonly notices: Readonly<Record<NoticeCode, NoticeText>>;
   readonly place: PlaceTexts;
-  readonly terms: Terms;
+  /** none in English, in which they are written */
+  readonly terms: Partial<Terms>;
 }

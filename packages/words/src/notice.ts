@@ -76,6 +76,7 @@ export function noticeWords(
   };
 }
 
+export const ENGLISH_CATALOGUE: NoticeCatalogue = { notices: EN_NOTICES, place: placeTexts, terms: {} };
+
 /** Notices in English: on the terminal, and wherever no language was chosen. */
-export const ENGLISH_NOTICES: NoticeWords = noticeWords('en', { notices: EN_NOTICES, place: placeTexts, terms: {} });
-export const { says, remedy, whereabouts } = ENGLISH_NOTICES;
+export const { says, remedy, whereabouts }: NoticeWords = noticeWords('en', ENGLISH_CATALOGUE);

@@ -90,4 +90,32 @@ export const TRADE_ES: TradeTexts = {
     'position indicator watched': 'Una segunda persona vigila el indicador de posición.',
     'arm clear of the wheel': 'El brazo de reacción se apoya en algo fijo, nunca en el volante ni en el vástago.',
   },
+  inspection: {
+    'control torque': 'par de control, con la llave certificada del propio inspector',
+    'angle marks': 'marcas de ángulo',
+    spline: 'espigas cortadas, todos los tornillos',
+    feeler: 'galga en las arandelas indicadoras',
+    'pre-installation and routine observed': 'observación del ensayo previo y de la rutina; sin control de par',
+    'circular re-check': 'una pasada circular más antes de dar presión',
+  },
+  provenance: {
+    computed: 'calculado',
+    memory: 'de memoria: confirmar en la norma',
+    'common-practice': 'práctica común, sin fuente',
+    certificate: 'certificado',
+    engineer: 'ingeniero',
+  },
+  role: {
+    crew: 'cuadrilla',
+    inspector: 'inspector',
+    planner: 'planificador',
+    client: 'cliente',
+  },
+  scale: {
+    gear: 'marcha',
+    step: 'escalón',
+    'pump pressure': 'presión de bomba',
+    'air pressure': 'presión de aire',
+    scale: 'escala',
+  },
 };

@@ -88,4 +88,32 @@ export const TRADE_PL: TradeTexts = {
     'position indicator watched': 'Druga osoba obserwuje wskaźnik położenia.',
     'arm clear of the wheel': 'Ramię reakcyjne opiera się o coś nieruchomego, nigdy o kółko ani o trzpień.',
   },
+  inspection: {
+    'control torque': 'moment kontrolny, własnym kluczem inspektora ze świadectwem',
+    'angle marks': 'znaki kąta',
+    spline: 'ścięte końcówki, wszystkie śruby',
+    feeler: 'szczelinomierz przy podkładkach wskaźnikowych',
+    'pre-installation and routine observed': 'obserwacja badania wstępnego i przebiegu; bez kontroli momentu',
+    'circular re-check': 'jeszcze jedno przejście po okręgu przed ciśnieniem',
+  },
+  provenance: {
+    computed: 'obliczone',
+    memory: 'z pamięci: potwierdzić w normie',
+    'common-practice': 'zwykła praktyka, bez źródła',
+    certificate: 'świadectwo',
+    engineer: 'inżynier',
+  },
+  role: {
+    crew: 'brygada',
+    inspector: 'inspektor',
+    planner: 'planista',
+    client: 'zamawiający',
+  },
+  scale: {
+    gear: 'bieg',
+    step: 'stopień',
+    'pump pressure': 'ciśnienie pompy',
+    'air pressure': 'ciśnienie powietrza',
+    scale: 'podziałka',
+  },
 };

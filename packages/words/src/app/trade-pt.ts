@@ -89,4 +89,32 @@ export const TRADE_PT: TradeTexts = {
     'position indicator watched': 'Uma segunda pessoa vigia o indicador de posição.',
     'arm clear of the wheel': 'O braço de reação apoia-se em algo fixo, nunca no volante nem na haste.',
   },
+  inspection: {
+    'control torque': 'binário de controlo, com a chave certificada do próprio inspetor',
+    'angle marks': 'marcas de ângulo',
+    spline: 'pontas cortadas, todos os parafusos',
+    feeler: 'apalpa-folgas nas anilhas indicadoras',
+    'pre-installation and routine observed': 'observação do ensaio prévio e da rotina; sem controlo de binário',
+    'circular re-check': 'mais uma passagem circular antes de dar pressão',
+  },
+  provenance: {
+    computed: 'calculado',
+    memory: 'de memória: confirmar na norma',
+    'common-practice': 'prática comum, sem fonte',
+    certificate: 'certificado',
+    engineer: 'engenheiro',
+  },
+  role: {
+    crew: 'equipa',
+    inspector: 'inspetor',
+    planner: 'planeador',
+    client: 'cliente',
+  },
+  scale: {
+    gear: 'mudança',
+    step: 'escalão',
+    'pump pressure': 'pressão da bomba',
+    'air pressure': 'pressão do ar',
+    scale: 'escala',
+  },
 };

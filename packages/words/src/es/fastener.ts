@@ -40,6 +40,6 @@ export const fastenerTexts = {
   },
   'length-not-listed': {
     says: '{product} {size} no se fabrica de {boltLength} de largo.',
-    remedy: 'Comprobar la longitud impresa en la caja; las longitudes van de 5 en 5 mm.',
+    remedy: 'Comprobar la longitud impresa en la caja; las longitudes van en saltos de 5 mm.',
   },
 } satisfies NoticeTexts<'fastener'>;

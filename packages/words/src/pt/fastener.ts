@@ -40,6 +40,6 @@ export const fastenerTexts = {
   },
   'length-not-listed': {
     says: '{product} {size} não se fabrica com {boltLength} de comprimento.',
-    remedy: 'Verificar o comprimento impresso na caixa; os comprimentos vão de 5 em 5 mm.',
+    remedy: 'Verificar o comprimento impresso na caixa; os comprimentos vão em saltos de 5 mm.',
   },
 } satisfies NoticeTexts<'fastener'>;
