@@ -30,7 +30,7 @@ const named = (text: string, language: string) => [
 
 /** What must stand in every language as it is: figures, standards, options, files. */
 const kept = (text: string) =>
-  (text.replace(/\{[^{}]*\}/g, ' ').match(/--\w+|\/api\/[\w/.]+|\b[\w/.-]*(?:\d|\.yaml|\.md|\.ifc)[\w/.-]*\b/g) ?? []).sort();
+  (text.replace(/\{[^{}]*\}/g, ' ').match(/--\w+|\/api\/[\w/]+|\b[\w/.-]*(?:\d|\.yaml|\.md|\.ifc)[\w/.-]*\b/g) ?? []).sort();
 
 const measure = (dimension: Measure['dimension'], value: number) => ({ dimension, value }) as Measure;
 
@@ -144,6 +144,13 @@ describe('a notice in the reader’s language', () => {
     expect(whereabouts(found)).toBe('joints.xlsx, sheet Plan, row 14, column F (clamp) (read “abc”)');
     expect((await speakerOf('es')).notice.whereabouts(found)).toBe('joints.xlsx, hoja Plan, fila 14, columna F (clamp) (leído «abc»)');
     expect((await speakerOf('pt')).notice.whereabouts(notice('file-empty', { file: 'a' }))).toBe('');
+  });
+
+  test('says a setting with the words of its labels, and its figures as they are', async () => {
+    const german = (await speakerOf('de')).trade;
+    expect(german.settingText('gear 2, step 7')).toBe('Gang 2, Stufe 7');
+    expect(german.settingText('pump pressure 310 bar')).toBe('Pumpendruck 310 bar');
+    expect(ENGLISH.trade.settingText('gear 2, step 7')).toBe('gear 2, step 7');
   });
 
   test('is the same in English by either way', () => {

@@ -15,10 +15,11 @@ import { ENGLISH_CATALOGUE, type NoticeWords, noticeWords } from '../notice.ts';
 import type { NoticeCatalogue } from '../notice-texts.ts';
 import { APP_EN, type AppKey, type AppTexts } from './en.ts';
 import { filler, type Params } from './filler.ts';
-import type { Role, TradeTexts } from './trade.ts';
+import type { Role, ScaleName, TradeTexts } from './trade.ts';
 import { TRADE_EN } from './trade-en.ts';
 
 export { LANGUAGES, type Language } from '../language.ts';
+export type { NoticeWords } from '../notice.ts';
 export type { AppKey } from './en.ts';
 
 export interface Texts {
@@ -70,6 +71,8 @@ export interface Trade {
   readonly end: (end: EndSignal) => string;
   /** the setting as the tool shows it, or what stands in its place */
   readonly setting: (step: StepPlan, setting?: string) => string;
+  /** a setting as the tool shows it: its labels, with gear and step in the reader's language */
+  readonly settingText: (setting: string) => string;
   readonly caution: (code: CautionCode) => string;
   readonly valveCaution: (code: ValveCaution) => string;
   readonly check: (check: AssemblyCheck) => string;
@@ -77,11 +80,13 @@ export interface Trade {
   /** how a joint is looked at afterwards */
   readonly inspection: (method: InspectionMethod) => string;
   /** who signs */
-  readonly role: (as: Role) => string;
+  readonly role: (as: string) => string;
   /** the title of a rule set, as the plan holds it */
   readonly rule: (title: string) => string;
   /** `EN 1090-2:2018, 8.5.3 (from memory: confirm in the standard)` */
   readonly source: (source: Source) => string;
+  /** a moment as the reader writes it, in the time of the place */
+  readonly moment: (at: string | number) => string;
   /** a figure in the reader's way of writing numbers */
   readonly figure: (value: number, digits: number) => string;
 }
@@ -101,7 +106,7 @@ export function speaker(language: Language, { app, trade, notice }: Texts): Spea
   const figure = (value: number, digits: number) =>
     value.toLocaleString(locale, { minimumFractionDigits: digits, maximumFractionDigits: digits });
   const term = (word: string): string => (notice.terms as Readonly<Record<string, string>>)[word] ?? word;
-  const shown = (setting: string) => setting.replace(SCALE_NAMES, (name) => trade.scale[name as keyof TradeTexts['scale']]);
+  const settingText = (setting: string) => setting.replace(SCALE_NAMES, (name) => trade.scale[name as ScaleName]);
   return {
     say: (key, params) => fill(app[key], params),
     trade: {
@@ -112,18 +117,20 @@ export function speaker(language: Language, { app, trade, notice }: Texts): Spea
           : end.kind === 'feeler refused'
             ? fill(trade.end[end.kind], { thickness: `${figure(end.thickness, 2)} mm` })
             : trade.end[end.kind],
-      setting: ({ end }, setting) => (setting === undefined ? trade.noSetting[end.kind] : shown(setting)),
+      setting: ({ end }, setting) => (setting === undefined ? trade.noSetting[end.kind] : settingText(setting)),
+      settingText,
       caution: (code) => trade.caution[code],
       valveCaution: (code) => trade.valveCaution[code],
       check: (check) => trade.check[check],
       rest: (where) => trade.rest[where],
       inspection: (method) => trade.inspection[method],
-      role: (as) => trade.role[as],
+      role: (as) => trade.role[as as Role] ?? as,
       rule: term,
       source({ standard, edition, clause, provenance }) {
         const from = standard === provenance || provenance === 'published' ? '' : trade.provenance[provenance];
         return `${term(standard)}${edition === undefined ? '' : `:${edition}`}${clause === undefined ? '' : `, ${clause}`}${from === '' ? '' : ` (${from})`}`;
       },
+      moment: (at) => new Date(at).toLocaleString(locale),
       figure,
     },
     notice: noticeWords(language, { ...notice, terms: { ...notice.terms, ...trade.step } }),
