@@ -86,9 +86,9 @@ export const TRADE_ES: TradeTexts = {
     'seat by hand': 'Quitar la herramienta antes del final: asentar a mano.',
     'not into the back-seat': 'No entrar en el contraasiento; al quedar abierta, una vuelta atrás.',
     'count turns': 'Contar las vueltas en voz alta; parar donde difieran del plan.',
-    'rising stem': 'Mantenerse lejos del vástago ascendente.',
+    'rising stem': 'Mantenerse lejos del husillo ascendente.',
     'position indicator watched': 'Una segunda persona vigila el indicador de posición.',
-    'arm clear of the wheel': 'El brazo de reacción se apoya en algo fijo, nunca en el volante ni en el vástago.',
+    'arm clear of the wheel': 'El brazo de reacción se apoya en algo fijo, nunca en el volante ni en el husillo.',
   },
   inspection: {
     'control torque': 'par de control, con la llave certificada del propio inspector',

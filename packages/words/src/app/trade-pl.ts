@@ -82,11 +82,11 @@ export const TRADE_PL: TradeTexts = {
   valveCaution: {
     'first pull opens': 'Pierwsze pociągnięcie otwiera: zasuwa zamknięta siłą może się już nie otworzyć.',
     'seat by hand': 'Zdjąć narzędzie przed końcem: do gniazda dokręcić ręką.',
-    'not into the back-seat': 'Nie dokręcać w górne gniazdo zwrotne; po otwarciu cofnąć o jeden obrót.',
+    'not into the back-seat': 'Nie wjeżdżać w gniazdo wsteczne; po otwarciu cofnąć o jeden obrót.',
     'count turns': 'Liczyć obroty na głos; przerwać, gdy różnią się od planu.',
-    'rising stem': 'Trzymać się z dala od wznoszącego się trzpienia.',
+    'rising stem': 'Trzymać się z dala od wznoszącego się wrzeciona.',
     'position indicator watched': 'Druga osoba obserwuje wskaźnik położenia.',
-    'arm clear of the wheel': 'Ramię reakcyjne opiera się o coś nieruchomego, nigdy o kółko ani o trzpień.',
+    'arm clear of the wheel': 'Ramię reakcyjne opiera się o coś nieruchomego, nigdy o koło ani o wrzeciono.',
   },
   inspection: {
     'control torque': 'moment kontrolny, własnym kluczem inspektora ze świadectwem',

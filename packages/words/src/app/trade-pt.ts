@@ -81,13 +81,13 @@ export const TRADE_PT: TradeTexts = {
     'after all bolts are snug': 'quando todos os parafusos têm o aperto de encosto',
   },
   valveCaution: {
-    'first pull opens': 'A primeira rotação abre: uma cunha fechada à força pode não voltar a abrir.',
+    'first pull opens': 'A primeira rotação abre: uma gaveta fechada à força pode não voltar a abrir.',
     'seat by hand': 'Tirar a ferramenta antes do fim: assentar à mão.',
-    'not into the back-seat': 'Não entrar no contra-assento; quando aberta, uma volta atrás.',
+    'not into the back-seat': 'Não entrar no contra-sede; quando aberta, uma volta atrás.',
     'count turns': 'Contar as voltas em voz alta; parar onde diferem do plano.',
-    'rising stem': 'Manter-se longe da haste ascendente.',
+    'rising stem': 'Manter-se longe do fuso ascendente.',
     'position indicator watched': 'Uma segunda pessoa vigia o indicador de posição.',
-    'arm clear of the wheel': 'O braço de reação apoia-se em algo fixo, nunca no volante nem na haste.',
+    'arm clear of the wheel': 'O braço de reação apoia-se em algo fixo, nunca no volante nem no fuso.',
   },
   inspection: {
     'control torque': 'binário de controlo, com a chave certificada do próprio inspetor',

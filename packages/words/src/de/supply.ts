@@ -122,48 +122,48 @@ export const supplyTexts = {
     remedy: 'Schläuche und Kupplungen nehmen, die für die Pumpe zugelassen sind; nach Schnitten und Knicken sehen.',
   },
   'valve-impossible': {
-    says: 'Armatur {tag}: Ein Maß, ein Beiwert oder eine Last liegt nicht über null.',
-    remedy: 'Ihr Datenblatt noch einmal lesen.',
+    says: 'Schieber {tag}: Ein Maß, ein Beiwert oder eine Last liegt nicht über null.',
+    remedy: 'Sein Datenblatt noch einmal lesen.',
   },
   'valve-limit-missing': {
-    says: 'Armatur {tag}: Das größte Spindeldrehmoment des Betreibers ist nicht eingetragen.',
+    says: 'Schieber {tag}: Das größte Spindeldrehmoment des Betreibers ist nicht eingetragen.',
     remedy: 'Schriftlich geben lassen; bis dahin von Hand.',
   },
   'valve-permission-missing': {
-    says: 'Armatur {tag}: Niemand vom Betrieb hat erlaubt, sie zu bewegen.',
+    says: 'Schieber {tag}: Niemand vom Betrieb hat erlaubt, ihn zu bewegen.',
     remedy: 'Eintragen, wer es erlaubt hat, und für wann.',
   },
   'valve-direction-missing': {
-    says: 'Armatur {tag}: In welche Richtung sie öffnet, ist nicht eingetragen.',
+    says: 'Schieber {tag}: In welche Richtung er öffnet, ist nicht eingetragen.',
     remedy: 'Das Handrad ansehen: Manche öffnen im Uhrzeigersinn.',
   },
   'valve-thermal-binding': {
-    says: 'Armatur {tag} wurde bei anderer Temperatur geschlossen: Der Keil kann klemmen.',
+    says: 'Schieber {tag} wurde bei anderer Temperatur geschlossen: Der Keil kann klemmen.',
     remedy: 'Nicht mit Gewalt. Den Betrieb fragen; die Temperaturen sich ausgleichen lassen.',
   },
   'valve-needs-more': {
-    says: 'Armatur {tag} braucht {needed}; der Betreiber erlaubt {limit}.',
+    says: 'Schieber {tag} braucht {needed}; der Betreiber erlaubt {limit}.',
     remedy: 'Den Betrieb bitten, den Druck wegzunehmen, oder Packung und Spindel gängig machen.',
   },
   'valve-may-need-more': {
-    says: 'Armatur {tag} kann {needed} brauchen; der Betreiber erlaubt {limit}.',
-    remedy: 'Bewegt sie sich an der Grenze nicht, anhalten und melden. Die Einstellung wird nicht erhöht.',
+    says: 'Schieber {tag} kann {needed} brauchen; der Betreiber erlaubt {limit}.',
+    remedy: 'Bewegt er sich an der Grenze nicht, anhalten und melden. Die Einstellung wird nicht erhöht.',
   },
   'valve-stem-yields': {
-    says: 'Armatur {tag}: An der Grenze des Betreibers steht ihre Spindel bei {found}; sie fließt bei {allowed}.',
+    says: 'Schieber {tag}: An der Grenze des Betreibers steht seine Spindel bei {found}; sie fließt bei {allowed}.',
     remedy: 'Den Betreiber um eine Grenze bitten, die die Spindel aushält.',
   },
   'valve-long-unmoved': {
-    says: 'Armatur {tag} wurde seit Jahren nicht bewegt.',
+    says: 'Schieber {tag} wurde seit Jahren nicht bewegt.',
     remedy: 'Sachte gängig machen, ein paar Umdrehungen hin und her, von Hand oder mit der niedrigsten Einstellung.',
   },
   'valve-turns-differ': {
-    says: 'Armatur {tag}: {turns} Umdrehungen nach Hub und Steigung; ein Wasserwerksschieber dieser Größe macht {low} bis {high}.',
+    says: 'Schieber {tag}: {turns} Umdrehungen nach Hub und Steigung; ein Wasserwerksschieber dieser Größe macht {low} bis {high}.',
     remedy: 'Gangzahl oder Hub kann falsch sein. Die Umdrehungen von Hand zählen, bevor ein Werkzeug aufgesetzt wird.',
   },
   'valve-few-turns': {
-    says: 'Armatur {tag} macht {turns} Umdrehungen: Beide Enden gehören der Hand, und für ein Werkzeug bleibt nichts.',
+    says: 'Schieber {tag} macht {turns} Umdrehungen: Beide Enden gehören der Hand, und für ein Werkzeug bleibt nichts.',
     remedy: 'Von Hand drehen.',
   },
-  'valve-by-hand': { says: 'Armatur {tag}: Keine Einstellung liegt unter {limit}.', remedy: 'Von Hand drehen.' },
+  'valve-by-hand': { says: 'Schieber {tag}: Keine Einstellung liegt unter {limit}.', remedy: 'Von Hand drehen.' },
 } satisfies NoticeTexts<'supply'>;

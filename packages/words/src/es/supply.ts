@@ -125,7 +125,7 @@ export const supplyTexts = {
     remedy: 'Leer otra vez su hoja de datos.',
   },
   'valve-limit-missing': {
-    says: 'Válvula {tag}: no está anotado el par máximo de vástago del propietario.',
+    says: 'Válvula {tag}: no está anotado el par máximo en el husillo del propietario.',
     remedy: 'Conseguirlo por escrito; hasta entonces, a mano.',
   },
   'valve-permission-missing': {
@@ -142,15 +142,15 @@ export const supplyTexts = {
   },
   'valve-needs-more': {
     says: 'La válvula {tag} necesita {needed}; el propietario admite {limit}.',
-    remedy: 'Pedir a operación que quite la presión, o liberar empaquetadura y vástago.',
+    remedy: 'Pedir a operación que quite la presión, o liberar empaquetadura y husillo.',
   },
   'valve-may-need-more': {
     says: 'La válvula {tag} puede necesitar {needed}; el propietario admite {limit}.',
     remedy: 'Si no se mueve en el límite, parar y avisar. El ajuste no se sube.',
   },
   'valve-stem-yields': {
-    says: 'Válvula {tag}: en el límite del propietario su vástago está a {found}; cede a {allowed}.',
-    remedy: 'Pedir al propietario un límite que el vástago aguante.',
+    says: 'Válvula {tag}: en el límite del propietario su husillo está a {found}; cede a {allowed}.',
+    remedy: 'Pedir al propietario un límite que el husillo aguante.',
   },
   'valve-long-unmoved': {
     says: 'La válvula {tag} no se ha movido en años.',

@@ -3,7 +3,7 @@ import type { NoticeTexts } from '../notice-texts.ts';
 export const aroundTexts = {
   'loosening-torque': {
     says: 'Moment, którym dokręcono, nie jest większy od zera.',
-    remedy: 'Wpisać go albo siłę napięcia i tarcie, z których wynika.',
+    remedy: 'Wpisać go albo siłę sprężenia i tarcie, z których wynika.',
   },
   'loosening-unknown': {
     says: 'Nic nie mówi, czym dokręcono {joint}.',
@@ -53,7 +53,7 @@ export const aroundTexts = {
     says: 'Partia {lot}, zestaw {assembly}: odczyt nie jest większy od zera.',
     remedy: 'Przeczytać zapis ponownie albo zbadać inny zestaw.',
   },
-  'lot-test-size': { says: 'Partia {lot}: brak wymiaru lub zadanej siły napięcia.', remedy: 'Wpisać jedno i drugie.' },
+  'lot-test-size': { says: 'Partia {lot}: brak wymiaru lub zadanej siły sprężenia.', remedy: 'Wpisać jedno i drugie.' },
   'lot-k-class-none': {
     says: 'Partia {lot} nie spełnia żadnej klasy k: k_m = {mean}, V_k = {variation}.',
     remedy: 'Użyć tylko z metodą, która nie potrzebuje tarcia, albo zwrócić.',

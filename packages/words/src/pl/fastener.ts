@@ -12,11 +12,11 @@ export const fastenerTexts = {
   },
   'grade-not-in-size': {
     says: 'Gatunku {grade} nie podano dla {size}; największy wymiar to {largest}.',
-    remedy: 'Porównać wymiar i gatunek ze świadectwem; dla śruby specjalnej podać przy tym połączeniu siłę napięcia od inżyniera.',
+    remedy: 'Porównać wymiar i gatunek ze świadectwem; dla śruby specjalnej podać przy tym połączeniu siłę sprężenia od inżyniera.',
   },
   'no-proof-load': {
-    says: 'Gatunek {grade} nie ma obciążenia próbnego, więc nie wolno z niego wyprowadzać siły napięcia.',
-    remedy: 'Użyć gatunku przeznaczonego do sprężania albo inżynier poda siłę napięcia tego połączenia.',
+    says: 'Gatunek {grade} nie ma obciążenia próbnego, więc nie wolno z niego wyprowadzać siły sprężenia.',
+    remedy: 'Użyć gatunku przeznaczonego do sprężania albo inżynier poda siłę sprężenia tego połączenia.',
   },
   'nut-unknown': {
     says: '{standard} nie podaje nakrętki klasy {nutClass} dla {size}.',

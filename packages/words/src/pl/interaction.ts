@@ -53,7 +53,7 @@ export const interactionTexts = {
   },
   'peak-above-ceiling': {
     says: 'Podczas dokręcania innych śruba dochodzi do {peak}; powyżej {ceiling} może doznać szkody.',
-    remedy: 'Zapytać inżyniera: więcej przejść z rosnącymi nastawami, kilka narzędzi naraz albo mniejsza siła napięcia.',
+    remedy: 'Zapytać inżyniera: więcej przejść z rosnącymi nastawami, kilka narzędzi naraz albo mniejsza siła sprężenia.',
   },
   'above-target-approval': {
     says: 'Ten harmonogram na pewien czas doprowadza śruby do {peak}; cel to {target}.',

@@ -87,7 +87,7 @@ export const jointTexts = {
     remedy: 'Sprawdzić moment, tarcie i gatunek; wziąć nastawę lub smar z zapasem.',
   },
   'below-target-likely': {
-    says: '{share} śrub może zostać poniżej docelowej siły napięcia.',
+    says: '{share} śrub może zostać poniżej docelowej siły sprężenia.',
     remedy: 'Pomaga mniejszy rozrzut: zbadana partia, lepsze narzędzie; albo zgoda inżyniera.',
   },
   'torque-unit-doubt': {
@@ -96,7 +96,7 @@ export const jointTexts = {
   },
   'torque-implausible': {
     says: '{torque} znaczyłoby {basis, select, yield {śrubę obróconą poza granicę plastyczności przy współczynniku k {k}} other {współczynnik k {k}, jakiego nie ma żaden smar}}.',
-    remedy: 'Sprawdzić moment, siłę napięcia i wymiar ze specyfikacją.',
+    remedy: 'Sprawdzić moment, siłę sprężenia i wymiar ze specyfikacją.',
   },
   'engineer-override': {
     says: 'Zamiast naszej wartości obowiązuje ta od inżyniera ({what}).',
@@ -105,7 +105,7 @@ export const jointTexts = {
   'figure-not-used': {
     says: 'Lista podaje wartość ({what}); ten zestaw reguł jej nie używa i plan się nią nie kieruje.',
     remedy:
-      'Pominąć ją albo wskazać zestaw reguł, który ją przyjmuje (as-specified dla momentu lub siły napięcia, flange-bolt-stress dla naprężenia śrub).',
+      'Pominąć ją albo wskazać zestaw reguł, który ją przyjmuje (as-specified dla momentu lub siły sprężenia, flange-bolt-stress dla naprężenia śrub).',
   },
   'friction-from-table': {
     says: 'Tarcie wzięto z tabeli ({source}), a nie z badania tej partii.',

@@ -8,11 +8,11 @@ export const ruleTexts = {
   'edition-unknown': { says: 'Zestaw reguł nie ma wydania {edition}.', remedy: 'Znane wydania: {known}.' },
   'structural-size-too-small': {
     says: '{size} jest poniżej M12, najmniejszego wymiaru, który EN 1090-2 pozwala sprężać.',
-    remedy: 'Poprosić inżyniera o inny wymiar albo o siłę napięcia zadaną dla tego połączenia.',
+    remedy: 'Poprosić inżyniera o inny wymiar albo o siłę sprężenia zadaną dla tego połączenia.',
   },
   'grade-not-preloadable': {
     says: 'Gatunku {grade} nie wolno sprężać według {rule}.',
-    remedy: 'Użyć gatunku, dla którego zrobiono zestaw reguł, albo inżynier zada siłę napięcia i metodę.',
+    remedy: 'Użyć gatunku, dla którego zrobiono zestaw reguł, albo inżynier zada siłę sprężenia i metodę.',
   },
   'k-class-needed': {
     says: 'Metoda ({method}) wymaga klasy k partii ({needed}); żadnej nie podano.',
@@ -61,12 +61,12 @@ export const ruleTexts = {
     remedy: 'Wpisać oba współczynniki albo klasę tarcia.',
   },
   'figure-needed': {
-    says: 'Połączenie ma być dokręcone zgodnie ze specyfikacją, ale nie podano siły napięcia ani momentu.',
-    remedy: 'Wpisać siłę napięcia albo moment od inżyniera dla tego połączenia.',
+    says: 'Połączenie ma być dokręcone zgodnie ze specyfikacją, ale nie podano siły sprężenia ani momentu.',
+    remedy: 'Wpisać siłę sprężenia albo moment od inżyniera dla tego połączenia.',
   },
   'preload-basis-needed': {
-    says: 'Sam moment nie mówi, jaką daje siłę napięcia, ani siła napięcia, jaki moment.',
-    remedy: 'Wpisać współczynnik k partii i smaru albo siłę napięcia i moment razem.',
+    says: 'Sam moment nie mówi, jaką daje siłę sprężenia, ani siła sprężenia, jaki moment.',
+    remedy: 'Wpisać współczynnik k partii i smaru albo siłę sprężenia i moment razem.',
   },
   'tested-torque-needed': {
     says: 'Klucz kalibrowany ustawia się według badania tej partii; moment z tabeli lub wzoru się nie liczy.',

@@ -125,45 +125,45 @@ export const supplyTexts = {
     remedy: 'Wziąć węże i złącza na ciśnienie pompy; szukać nacięć i załamań.',
   },
   'valve-impossible': {
-    says: 'Zawór {tag}: wymiar, współczynnik albo obciążenie nie jest większe od zera.',
-    remedy: 'Przeczytać ponownie jego kartę danych.',
+    says: 'Zasuwa {tag}: wymiar, współczynnik albo obciążenie nie jest większe od zera.',
+    remedy: 'Przeczytać ponownie jej kartę danych.',
   },
   'valve-limit-missing': {
-    says: 'Zawór {tag}: nie wpisano największego momentu na trzpieniu od właściciela.',
+    says: 'Zasuwa {tag}: nie wpisano największego momentu na wrzecionie od właściciela.',
     remedy: 'Uzyskać go na piśmie; do tego czasu ręcznie.',
   },
-  'valve-permission-missing': { says: 'Zawór {tag}: nikt z ruchu nie pozwolił go poruszyć.', remedy: 'Wpisać, kto pozwolił i na kiedy.' },
+  'valve-permission-missing': { says: 'Zasuwa {tag}: nikt z ruchu nie pozwolił jej poruszyć.', remedy: 'Wpisać, kto pozwolił i na kiedy.' },
   'valve-direction-missing': {
-    says: 'Zawór {tag}: nie wpisano, w którą stronę się otwiera.',
-    remedy: 'Obejrzeć kółko: niektóre otwierają się zgodnie z ruchem wskazówek zegara.',
+    says: 'Zasuwa {tag}: nie wpisano, w którą stronę się otwiera.',
+    remedy: 'Obejrzeć koło: niektóre otwierają się zgodnie z ruchem wskazówek zegara.',
   },
   'valve-thermal-binding': {
-    says: 'Zawór {tag} zamknięto w innej temperaturze: klin może być zakleszczony.',
+    says: 'Zasuwę {tag} zamknięto w innej temperaturze: klin może być zakleszczony.',
     remedy: 'Nie robić nic na siłę. Zapytać ruch; dać temperaturom się wyrównać.',
   },
   'valve-needs-more': {
-    says: 'Zawór {tag} wymaga {needed}; właściciel dopuszcza {limit}.',
-    remedy: 'Poprosić ruch o zdjęcie ciśnienia albo rozruszać dławnicę i trzpień.',
+    says: 'Zasuwa {tag} wymaga {needed}; właściciel dopuszcza {limit}.',
+    remedy: 'Poprosić ruch o zdjęcie ciśnienia albo rozruszać dławnicę i wrzeciono.',
   },
   'valve-may-need-more': {
-    says: 'Zawór {tag} może wymagać {needed}; właściciel dopuszcza {limit}.',
+    says: 'Zasuwa {tag} może wymagać {needed}; właściciel dopuszcza {limit}.',
     remedy: 'Jeśli przy granicy się nie rusza, przerwać i zgłosić. Nastawy się nie podnosi.',
   },
   'valve-stem-yields': {
-    says: 'Zawór {tag}: przy granicy właściciela trzpień ma {found}; płynie przy {allowed}.',
-    remedy: 'Poprosić właściciela o granicę, którą trzpień wytrzyma.',
+    says: 'Zasuwa {tag}: przy granicy właściciela wrzeciono ma {found}; płynie przy {allowed}.',
+    remedy: 'Poprosić właściciela o granicę, którą wrzeciono wytrzyma.',
   },
   'valve-long-unmoved': {
-    says: 'Zaworu {tag} nie ruszano od lat.',
+    says: 'Zasuwy {tag} nie ruszano od lat.',
     remedy: 'Rozruszać łagodnie, kilka obrotów tam i z powrotem, ręcznie albo na najniższej nastawie.',
   },
   'valve-turns-differ': {
-    says: 'Zawór {tag}: obrotów {turns} według skoku i gwintu; zasuwa wodociągowa tej wielkości robi od {low} do {high}.',
+    says: 'Zasuwa {tag}: obrotów {turns} według skoku i gwintu; zasuwa wodociągowa tej wielkości robi od {low} do {high}.',
     remedy: 'Liczba zwojów lub skok mogą być błędne. Policzyć obroty ręcznie, zanim założy się narzędzie.',
   },
   'valve-few-turns': {
-    says: 'Zawór {tag} robi obrotów: {turns}; oba końce należą do ręki i dla narzędzia nic nie zostaje.',
+    says: 'Zasuwa {tag} robi obrotów: {turns}; oba końce należą do ręki i dla narzędzia nic nie zostaje.',
     remedy: 'Obracać ręcznie.',
   },
-  'valve-by-hand': { says: 'Zawór {tag}: żadna nastawa nie leży poniżej {limit}.', remedy: 'Obracać ręcznie.' },
+  'valve-by-hand': { says: 'Zasuwa {tag}: żadna nastawa nie leży poniżej {limit}.', remedy: 'Obracać ręcznie.' },
 } satisfies NoticeTexts<'supply'>;

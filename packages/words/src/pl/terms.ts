@@ -2,13 +2,13 @@ import type { Terms } from '../en/terms.ts';
 
 /** Words that notices carry inside them, in Polish. */
 export const terms: Terms = {
-  preload: 'siła napięcia',
+  preload: 'siła sprężenia',
   torque: 'moment',
   'bolt stress': 'naprężenie śrub',
   'tightening sequence': 'kolejność dokręcania',
   'torque method': 'metoda momentu',
   'combined method': 'metoda kombinowana',
-  'reduced preload': 'zmniejszona siła napięcia',
+  'reduced preload': 'zmniejszona siła sprężenia',
   'twist-off method': 'metoda ze ścinaną końcówką',
   'tension-controlled-bolt method': 'metoda ze ścinaną końcówką (HRC)',
   'direct-tension-indicator method': 'metoda bezpośrednich wskaźników napięcia',
@@ -159,8 +159,8 @@ export const terms: Terms = {
   'first rotation': 'pierwszy obrót',
   'second rotation': 'drugi obrót',
   'As specified by the engineer': 'Zgodnie ze specyfikacją inżyniera',
-  'Reduced preload (German National Annex), torque': 'Zmniejszona siła napięcia (niemiecki załącznik krajowy), moment',
-  'Reduced preload (German National Annex), combined': 'Zmniejszona siła napięcia (niemiecki załącznik krajowy), kombinowana',
+  'Reduced preload (German National Annex), torque': 'Zmniejszona siła sprężenia (niemiecki załącznik krajowy), moment',
+  'Reduced preload (German National Annex), combined': 'Zmniejszona siła sprężenia (niemiecki załącznik krajowy), kombinowana',
   'EN 1090-2, combined method': 'EN 1090-2, metoda kombinowana',
   'EN 1090-2, direct tension indicators': 'EN 1090-2, bezpośrednie wskaźniki napięcia',
   'EN 1090-2, tension-controlled bolts (HRC)': 'EN 1090-2, śruby ze ścinaną końcówką (HRC)',

@@ -3,7 +3,7 @@ import type { NoticeTexts } from '../notice-texts.ts';
 export const aroundTexts = {
   'loosening-torque': {
     says: 'O binário com que foi apertada não está acima de zero.',
-    remedy: 'Anotá-lo, ou a pré-carga e o atrito de que resulta.',
+    remedy: 'Anotá-lo, ou o pré-esforço e o atrito de que resulta.',
   },
   'loosening-unknown': {
     says: 'Nada diz com que foi apertada {joint}.',
@@ -53,7 +53,7 @@ export const aroundTexts = {
     says: 'Lote {lot}, conjunto {assembly}: uma leitura não está acima de zero.',
     remedy: 'Ler outra vez o registo, ou ensaiar outro conjunto.',
   },
-  'lot-test-size': { says: 'Lote {lot}: falta a medida ou a pré-carga especificada.', remedy: 'Anotar ambas.' },
+  'lot-test-size': { says: 'Lote {lot}: falta a medida ou o pré-esforço especificado.', remedy: 'Anotar ambos.' },
   'lot-k-class-none': {
     says: 'O lote {lot} não cumpre nenhuma classe k: k_m = {mean}, V_k = {variation}.',
     remedy: 'Usá-lo só com um método que não precise do atrito, ou devolvê-lo.',

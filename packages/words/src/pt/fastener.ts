@@ -12,11 +12,11 @@ export const fastenerTexts = {
   },
   'grade-not-in-size': {
     says: 'O grau {grade} não consta para {size}; a medida maior é {largest}.',
-    remedy: 'Comparar medida e grau com o certificado; para um parafuso especial, dar com esta ligação a pré-carga do engenheiro.',
+    remedy: 'Comparar medida e grau com o certificado; para um parafuso especial, dar com esta ligação o pré-esforço do engenheiro.',
   },
   'no-proof-load': {
-    says: 'O grau {grade} não tem carga de prova, por isso não se pode deduzir dele nenhuma pré-carga.',
-    remedy: 'Usar um grau feito para pré-carregar, ou o engenheiro dá a pré-carga desta ligação.',
+    says: 'O grau {grade} não tem carga de prova, por isso não se pode deduzir dele nenhum pré-esforço.',
+    remedy: 'Usar um grau feito para pré-esforçar, ou o engenheiro dá o pré-esforço desta ligação.',
   },
   'nut-unknown': {
     says: '{standard} não traz nenhuma porca da classe {nutClass} para {size}.',

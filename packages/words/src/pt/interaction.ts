@@ -54,7 +54,7 @@ export const interactionTexts = {
   },
   'peak-above-ceiling': {
     says: 'Enquanto se apertam outros, um parafuso sobe a {peak}; acima de {ceiling} pode danificar-se.',
-    remedy: 'Perguntar ao engenheiro: mais passagens com regulações crescentes, várias ferramentas ao mesmo tempo, ou menos pré-carga.',
+    remedy: 'Perguntar ao engenheiro: mais passagens com regulações crescentes, várias ferramentas ao mesmo tempo, ou menos pré-esforço.',
   },
   'above-target-approval': {
     says: 'Esta sequência leva parafusos a {peak} por algum tempo; o alvo é {target}.',

@@ -90,7 +90,7 @@ export const jointTexts = {
     remedy: 'Verificar binário, atrito e grau; pegar numa regulação ou num lubrificante que deixe margem.',
   },
   'below-target-likely': {
-    says: '{share} dos parafusos podem ficar abaixo da pré-carga alvo.',
+    says: '{share} dos parafusos podem ficar abaixo do pré-esforço alvo.',
     remedy: 'Ajuda menos dispersão: um lote ensaiado, uma ferramenta melhor; ou o consentimento do engenheiro.',
   },
   'torque-unit-doubt': {
@@ -99,7 +99,7 @@ export const jointTexts = {
   },
   'torque-implausible': {
     says: '{torque} significaria {basis, select, yield {um parafuso rodado para além da cedência com fator k {k}} other {um fator k de {k}, que nenhum lubrificante tem}}.',
-    remedy: 'Verificar binário, pré-carga e medida com a especificação.',
+    remedy: 'Verificar binário, pré-esforço e medida com a especificação.',
   },
   'engineer-override': {
     says: 'Usa-se o que o engenheiro dá em vez do nosso ({what}).',
@@ -108,7 +108,7 @@ export const jointTexts = {
   'figure-not-used': {
     says: 'A lista dá um valor ({what}); este conjunto de regras não o emprega, e o plano não o segue.',
     remedy:
-      'Tirá-lo, ou nomear o conjunto de regras que o toma (as-specified para um binário ou uma pré-carga, flange-bolt-stress para uma tensão de parafuso).',
+      'Tirá-lo, ou nomear o conjunto de regras que o toma (as-specified para um binário ou um pré-esforço, flange-bolt-stress para uma tensão de parafuso).',
   },
   'friction-from-table': {
     says: 'O atrito vem de uma tabela ({source}), não de um ensaio deste lote.',

@@ -7,12 +7,12 @@ export const ruleTexts = {
   },
   'edition-unknown': { says: 'O conjunto de regras não tem a edição {edition}.', remedy: 'Edições conhecidas: {known}.' },
   'structural-size-too-small': {
-    says: '{size} está abaixo de M12, a medida menor que a EN 1090-2 deixa pré-carregar.',
-    remedy: 'Pedir ao engenheiro outra medida, ou uma pré-carga especificada para esta ligação.',
+    says: '{size} está abaixo de M12, a medida menor que a EN 1090-2 deixa pré-esforçar.',
+    remedy: 'Pedir ao engenheiro outra medida, ou um pré-esforço especificado para esta ligação.',
   },
   'grade-not-preloadable': {
-    says: 'O grau {grade} não se pode pré-carregar segundo {rule}.',
-    remedy: 'Usar o grau para que o conjunto de regras é feito, ou o engenheiro especifica pré-carga e método.',
+    says: 'O grau {grade} não se pode pré-esforçar segundo {rule}.',
+    remedy: 'Usar o grau para que o conjunto de regras é feito, ou o engenheiro especifica pré-esforço e método.',
   },
   'k-class-needed': {
     says: 'O método ({method}) precisa da classe k do lote ({needed}); nenhuma é dada.',
@@ -64,12 +64,12 @@ export const ruleTexts = {
     remedy: 'Anotar ambos os coeficientes, ou uma classe de atrito.',
   },
   'figure-needed': {
-    says: 'A ligação é para apertar como especificado, mas não é dada pré-carga nem binário.',
-    remedy: 'Anotar a pré-carga ou o binário do engenheiro para esta ligação.',
+    says: 'A ligação é para apertar como especificado, mas não é dado pré-esforço nem binário.',
+    remedy: 'Anotar o pré-esforço ou o binário do engenheiro para esta ligação.',
   },
   'preload-basis-needed': {
-    says: 'Um binário sozinho não diz que pré-carga dá, nem uma pré-carga que binário.',
-    remedy: 'Anotar o fator k de lote e lubrificante, ou pré-carga e binário ambos.',
+    says: 'Um binário sozinho não diz que pré-esforço dá, nem um pré-esforço que binário.',
+    remedy: 'Anotar o fator k de lote e lubrificante, ou pré-esforço e binário ambos.',
   },
   'tested-torque-needed': {
     says: 'Uma chave calibrada regula-se por um ensaio deste lote; um binário de tabela ou de fórmula não vale.',

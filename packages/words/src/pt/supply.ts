@@ -125,7 +125,7 @@ export const supplyTexts = {
     remedy: 'Ler outra vez a sua folha de dados.',
   },
   'valve-limit-missing': {
-    says: 'Válvula {tag}: não está anotado o binário máximo de haste do proprietário.',
+    says: 'Válvula {tag}: não está anotado o binário máximo no fuso do proprietário.',
     remedy: 'Obtê-lo por escrito; até lá, à mão.',
   },
   'valve-permission-missing': {
@@ -137,20 +137,20 @@ export const supplyTexts = {
     remedy: 'Ver o volante: algumas abrem no sentido horário.',
   },
   'valve-thermal-binding': {
-    says: 'A válvula {tag} foi fechada a outra temperatura: a cunha pode estar presa.',
+    says: 'A válvula {tag} foi fechada a outra temperatura: a gaveta pode estar presa.',
     remedy: 'Não a forçar. Perguntar à operação; deixar igualar as temperaturas.',
   },
   'valve-needs-more': {
     says: 'A válvula {tag} precisa de {needed}; o proprietário admite {limit}.',
-    remedy: 'Pedir à operação que tire a pressão, ou libertar empanque e haste.',
+    remedy: 'Pedir à operação que tire a pressão, ou libertar empanque e fuso.',
   },
   'valve-may-need-more': {
     says: 'A válvula {tag} pode precisar de {needed}; o proprietário admite {limit}.',
     remedy: 'Se não mexer no limite, parar e comunicar. A regulação não se sobe.',
   },
   'valve-stem-yields': {
-    says: 'Válvula {tag}: no limite do proprietário a sua haste está a {found}; cede a {allowed}.',
-    remedy: 'Pedir ao proprietário um limite que a haste aguente.',
+    says: 'Válvula {tag}: no limite do proprietário o seu fuso está a {found}; cede a {allowed}.',
+    remedy: 'Pedir ao proprietário um limite que o fuso aguente.',
   },
   'valve-long-unmoved': {
     says: 'A válvula {tag} não é movida há anos.',

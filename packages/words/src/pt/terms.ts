@@ -2,13 +2,13 @@ import type { Terms } from '../en/terms.ts';
 
 /** Words that notices carry inside them, in Portuguese. */
 export const terms: Terms = {
-  preload: 'pré-carga',
+  preload: 'pré-esforço',
   torque: 'binário',
   'bolt stress': 'tensão de parafuso',
   'tightening sequence': 'sequência de aperto',
   'torque method': 'método do binário',
   'combined method': 'método combinado',
-  'reduced preload': 'pré-carga reduzida',
+  'reduced preload': 'pré-esforço reduzido',
   'twist-off method': 'método da ponta estriada',
   'tension-controlled-bolt method': 'método da ponta estriada (HRC)',
   'direct-tension-indicator method': 'método dos indicadores diretos de tração',
@@ -159,8 +159,8 @@ export const terms: Terms = {
   'first rotation': 'primeira rotação',
   'second rotation': 'segunda rotação',
   'As specified by the engineer': 'Como especificado pelo engenheiro',
-  'Reduced preload (German National Annex), torque': 'Pré-carga reduzida (anexo nacional alemão), binário',
-  'Reduced preload (German National Annex), combined': 'Pré-carga reduzida (anexo nacional alemão), combinado',
+  'Reduced preload (German National Annex), torque': 'Pré-esforço reduzido (anexo nacional alemão), binário',
+  'Reduced preload (German National Annex), combined': 'Pré-esforço reduzido (anexo nacional alemão), combinado',
   'EN 1090-2, combined method': 'EN 1090-2, método combinado',
   'EN 1090-2, direct tension indicators': 'EN 1090-2, indicadores diretos de tração',
   'EN 1090-2, tension-controlled bolts (HRC)': 'EN 1090-2, parafusos de ponta estriada (HRC)',
