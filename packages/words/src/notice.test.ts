@@ -114,6 +114,21 @@ describe('a notice in the reader’s language', () => {
     expect(ENGLISH.notice.says(notice('inspection-too-early', { hours: 2.5, from: 12 }))).toMatch(/^2\.5 h /);
   });
 
+  test('has it in a figure that comes as text, and in no name', async () => {
+    const german = (await speakerOf('de')).notice;
+    const doubt = notice('torque-unit-doubt', { torque: measure('torque', 500_000), k: '0.62', basis: 'k' });
+    expect(german.says(doubt)).toContain('einen k-Faktor von 0,62');
+    expect(german.says(notice('supply-weak', { serial: '3.5', what: '5.5 bar', wanted: '6.3 bar' }))).toBe(
+      'Werkzeug 3.5: vorhanden 5,5 bar; verlangt 6,3 bar.',
+    );
+  });
+
+  test('that this version has no words for is said by its code', async () => {
+    const newer = { code: 'of-a-newer-version', params: {} } as never;
+    expect(says(newer)).toBe('of-a-newer-version');
+    expect((await speakerOf('es')).notice.remedy(newer)).toBe('of-a-newer-version');
+  });
+
   test('counts as the language does', async () => {
     const polish = (await speakerOf('pl')).notice;
     const shots = (count: number) => polish.says(notice('check-few-shots', { shots: count, wanted: 3 }));

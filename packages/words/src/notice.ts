@@ -1,7 +1,7 @@
 import type { Notice, Param, Place } from '@clampwright/core';
 import { EN_NOTICES } from './en/index.ts';
 import { placeTexts } from './en/place.ts';
-import type { Language } from './language.ts';
+import { type Language, localeOf } from './language.ts';
 import { fill } from './message.ts';
 import type { NoticeCatalogue, NoticeText } from './notice-texts.ts';
 import type { UnitSystem } from './units.ts';
@@ -35,7 +35,11 @@ const SPOKEN = new Set([
   'steps',
 ]);
 
-/** `words` are put in the place of English ones that a notice carries: the catalogue's own, and those of the plan. */
+/** Parameters that hold a figure rounded already, with its unit or without: `0.18`, `5.5 bar`. */
+const FIGURES = new Set(['k', 'mean', 'low', 'high', 'rate', 'most', 'what', 'wanted']);
+const FIGURE = /^(\d+)\.(\d+)( \S+)?$/;
+
+/** Makes what says notices from the texts of a language; `terms` stand in the place of the English words that a notice carries. */
 export function noticeWords(
   language: Language,
   { notices, place, terms }: Omit<NoticeCatalogue, 'terms'> & { readonly terms: Readonly<Record<string, string>> },
@@ -46,14 +50,21 @@ export function noticeWords(
       .split(', ')
       .map((one) => terms[one] ?? one)
       .join(', ');
+  const decimal = (0.5).toLocaleString(localeOf(language))[1]!;
+  const param = (name: string, value: Param): Param => {
+    if (typeof value !== 'string') return value;
+    const word = SPOKEN.has(name) ? term(value) : value;
+    return FIGURES.has(name) ? word.replace(FIGURE, `$1${decimal}$2$3`) : word;
+  };
   const spoken = (params: Readonly<Record<string, Param>>) =>
-    Object.fromEntries(
-      Object.entries(params).map(([name, value]) => [name, SPOKEN.has(name) && typeof value === 'string' ? term(value) : value]),
-    );
+    Object.fromEntries(Object.entries(params).map(([name, value]) => [name, param(name, value)]));
   const say =
     (part: keyof NoticeText) =>
-    ({ code, params }: Notice, units?: UnitSystem) =>
-      fill(notices[code][part], spoken(params), units, language);
+    ({ code, params }: Notice, units?: UnitSystem): string => {
+      const text: NoticeText | undefined = notices[code];
+      // a newer server or plan may object to what this version has no words for
+      return text === undefined ? code : fill(text[part], spoken(params), units, language);
+    };
   const column = ({ sheet, column, letter }: Place) =>
     column && (sheet && letter ? fill(place['column of a workbook'], { letter, column }) : fill(place.column, { column }));
   return {

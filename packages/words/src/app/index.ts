@@ -85,8 +85,9 @@ export interface Trade {
   readonly rule: (title: string) => string;
   /** `EN 1090-2:2018, 8.5.3 (from memory: confirm in the standard)` */
   readonly source: (source: Source) => string;
-  /** a moment as the reader writes it, in the time of the place */
+  /** a moment as the reader writes it, in the time of the place: day and time, and the time alone */
   readonly moment: (at: string | number) => string;
+  readonly time: (at: Date) => string;
   /** a figure in the reader's way of writing numbers */
   readonly figure: (value: number, digits: number) => string;
 }
@@ -131,6 +132,7 @@ export function speaker(language: Language, { app, trade, notice }: Texts): Spea
         return `${term(standard)}${edition === undefined ? '' : `:${edition}`}${clause === undefined ? '' : `, ${clause}`}${from === '' ? '' : ` (${from})`}`;
       },
       moment: (at) => new Date(at).toLocaleString(locale),
+      time: (at) => at.toLocaleTimeString(locale),
       figure,
     },
     notice: noticeWords(language, { ...notice, terms: { ...notice.terms, ...trade.step } }),
