@@ -57,19 +57,19 @@ const RANK: Readonly<Record<Level, number>> = { stop: 0, fault: 0, hold: 1, atte
 
 /** Reasons of many joints by their remedy: stops before holds before attention, then what helps most joints. */
 function toMend(plan: Plan, units: UnitSystem): ToMend[] {
-  const found = new Map<string, Omit<ToMend, 'says' | 'tags'> & { readonly says: Set<string>; readonly tags: Set<string> }>();
+  const found = new Map<string, { readonly level: Level; readonly notices: Map<string, Notice>; readonly tags: Set<string> }>();
   const add = (reason: Notice, tag?: string) => {
     const level = levelOf(reason.code);
-    const text = remedy(reason, units);
-    const key = `${level}/${reason.code}/${text}`;
-    const entry = found.get(key) ?? { key, level, notice: reason, remedy: text, says: new Set<string>(), tags: new Set<string>() };
-    entry.says.add(says(reason, units));
+    // reasons of one remedy are one thing to mend: told by the English text, shown in the reader's language
+    const key = `${level}/${reason.code}/${remedy(reason, units)}`;
+    const entry = found.get(key) ?? { level, notices: new Map<string, Notice>(), tags: new Set<string>() };
+    entry.notices.set(says(reason, units), reason);
     if (tag !== undefined) entry.tags.add(tag);
     found.set(key, entry);
   };
   for (const reason of plan.reasons) add(reason);
   for (const { tag, reasons } of plan.joints) for (const reason of reasons) add(reason, tag);
-  return [...found.values()]
-    .map((one) => ({ ...one, says: [...one.says], tags: [...one.tags] }))
+  return [...found]
+    .map(([key, { level, notices, tags }]) => ({ key, level, notices: [...notices.values()], tags: [...tags] }))
     .sort((a, b) => RANK[a.level] - RANK[b.level] || b.tags.length - a.tags.length);
 }

@@ -40,9 +40,8 @@ export interface JointRow {
 export interface ToMend {
   readonly key: string;
   readonly level: Level;
-  readonly notice: Notice;
-  readonly remedy: string;
-  readonly says: readonly string[];
+  /** each way it was met once; all have one remedy */
+  readonly notices: readonly Notice[];
   readonly tags: readonly string[];
 }
 

@@ -1,9 +1,9 @@
 import type { Notice } from '@clampwright/core';
-import { remedy, says, whereabouts } from '@clampwright/words';
 import { useMemo } from 'react';
 import { desk } from '../../../draft/desk.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
+import { useNotice } from '../../../language/speech.tsx';
 import { planning } from '../../../planning/planning.ts';
 import { Soft } from '../../../ui/page.tsx';
 import type { At } from '../grid/cells.ts';
@@ -14,6 +14,7 @@ import own from './define.module.css';
 /** A setting chart as its file stands: gears down and steps across, or a setting a row. */
 export function ChartTable({ file, label }: { readonly file: string; readonly label: string }) {
   const say = useOffice();
+  const { says, remedy, whereabouts } = useNotice();
   const here = useWatched(desk)!;
   const { view } = useWatched(planning);
   const csv = csvOf(here.draft.files.get(file));

@@ -1,10 +1,10 @@
 import { zipFolder } from '@clampwright/papers/edit';
-import { remedy, says, whereabouts } from '@clampwright/words';
 import { Link } from 'wouter';
 import { change, desk } from '../../../draft/desk.ts';
 import { withFiles } from '../../../draft/draft.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
+import { useNotice } from '../../../language/speech.tsx';
 import { planning } from '../../../planning/planning.ts';
 import css from '../../../ui/page.module.css';
 import { Button, Field, LinkButton, Section, Soft } from '../../../ui/page.tsx';
@@ -16,6 +16,7 @@ const isText = (name: string) => /\.(ya?ml|csv|txt|tsv|md)$/i.test(name);
 /** The files of the draft as they lie in a job folder: added, looked at as text, taken away. */
 export function FilesPart({ which }: { readonly which: string | undefined }) {
   const say = useOffice();
+  const { says, remedy, whereabouts } = useNotice();
   const here = useWatched(desk)!;
   const { view } = useWatched(planning);
   const { files, name } = here.draft;

@@ -1,12 +1,12 @@
 import type { Notice } from '@clampwright/core';
 import { JOINT_FIELDS, type JointColumn } from '@clampwright/papers/edit';
-import { remedy, says, whereabouts } from '@clampwright/words';
 import { useMemo, useState } from 'react';
 import { useLocation } from 'wouter';
 import { change, desk } from '../../../draft/desk.ts';
 import { withFiles } from '../../../draft/draft.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
+import { useNotice } from '../../../language/speech.tsx';
 import { planning, tell } from '../../../planning/planning.ts';
 import type { ListHead } from '../../../planning/view.ts';
 import css from '../../../ui/page.module.css';
@@ -22,6 +22,7 @@ import { choicesOf, columnOf, headingOf, listFile, widthOf } from './joint-list.
 /** The joint list, edited in place; what the reader says of a cell stands at the cell, and in a list below. */
 export function JointsPart({ which }: { readonly which: string | undefined }) {
   const say = useOffice();
+  const { says, remedy, whereabouts } = useNotice();
   const [, goToPage] = useLocation();
   const here = useWatched(desk)!;
   const { view } = useWatched(planning);

@@ -1,11 +1,11 @@
 import { changeYaml, type YamlChange } from '@clampwright/papers/edit';
-import { remedy, says } from '@clampwright/words';
 import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { change, desk } from '../../../draft/desk.ts';
 import { withFiles } from '../../../draft/draft.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
+import { useNotice } from '../../../language/speech.tsx';
 import { planning } from '../../../planning/planning.ts';
 import css from '../../../ui/page.module.css';
 import { Banner, Button, Field, Row, Section, Soft } from '../../../ui/page.tsx';
@@ -53,6 +53,7 @@ export function ToolsPart({ serial }: { readonly serial: string | undefined }) {
 
 function ToolView({ at, tool }: { readonly at: number; readonly tool: ToolEntry }) {
   const say = useOffice();
+  const { says, remedy } = useNotice();
   const yaml = useYaml('tools.yaml');
   const { view } = useWatched(planning);
   const base: Path = ['tools', at];

@@ -1,7 +1,7 @@
-import { remedy, says } from '@clampwright/words';
 import type { OfficeKey } from '@clampwright/words/office';
 import { useEffect, useId, useRef, useState } from 'react';
 import { useOffice } from '../../../language/office-speech.tsx';
+import { useNotice } from '../../../language/speech.tsx';
 import { Check } from '../../../ui/page.tsx';
 import own from './define.module.css';
 import { type Path, useYaml } from './use-yaml.ts';
@@ -41,6 +41,7 @@ export function YamlForm({
 
 function YamlFieldInput({ file, base, field }: { readonly file: string; readonly base: Path; readonly field: YamlField }) {
   const say = useOffice();
+  const { says, remedy } = useNotice();
   const yaml = useYaml(file);
   const path = [...base, ...field.path];
   const value = yaml.at(path);

@@ -1,6 +1,6 @@
-import { remedy, says } from '@clampwright/words';
 import { useState } from 'react';
 import { useOffice } from '../../../language/office-speech.tsx';
+import { useNotice } from '../../../language/speech.tsx';
 import type { At, Range } from './cells.ts';
 import css from './grid.module.css';
 import type { GridColumn, RowNotices } from './grid.tsx';
@@ -19,6 +19,7 @@ interface FootProps {
 /** Under a grid: what is said of the cell in hand, and what can be done with what is chosen. */
 export function GridFoot({ columns, rows, range, here, notices, onSet, onInsert, onRemove }: FootProps) {
   const say = useOffice();
+  const { says, remedy } = useNotice();
   const [text, setText] = useState('');
   const height = range.bottom - range.top + 1;
   const many = rows.length > 0 && (height > 1 || range.right > range.left);

@@ -7,6 +7,7 @@ import { draftOf } from '../../../draft/new-draft.ts';
 import { attachmentOf } from '../../../job/attachment-of.ts';
 import { stopCode } from '../../../job/stop-code.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
+import { useTrade } from '../../../language/speech.tsx';
 import page from '../../../ui/page.module.css';
 import { Banner, Button, Field, Row, Section, Soft } from '../../../ui/page.tsx';
 import { useJob } from '../../../ui/world-context.ts';
@@ -34,6 +35,7 @@ type IssuedPlan = BookDraft['plans'][number];
 
 function Issued({ plan }: { readonly plan: IssuedPlan }) {
   const say = useOffice();
+  const trade = useTrade();
   const { world, book } = useJob();
   const [, goTo] = useLocation();
   const [why, setWhy] = useState('');
@@ -51,7 +53,7 @@ function Issued({ plan }: { readonly plan: IssuedPlan }) {
   return (
     <li className={css.issued}>
       <p>
-        <strong>{say('office.issued', { number: plan.number, time: new Date(plan.mention.at).toLocaleString() })}</strong>
+        <strong>{say('office.issued', { number: plan.number, time: trade.moment(plan.mention.at) })}</strong>
       </p>
       <p className={css.hash}>{plan.hash}</p>
       {archive ? (

@@ -2,7 +2,9 @@ import { levelText } from '@clampwright/words';
 import { useEffect, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { desk } from '../../../draft/desk.ts';
+import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
+import { useNotice } from '../../../language/speech.tsx';
 import { engine, planning } from '../../../planning/planning.ts';
 import type { ToMend, Way } from '../../../planning/view.ts';
 import { Button, Section, Soft } from '../../../ui/page.tsx';
@@ -38,14 +40,16 @@ function Thing({ thing }: { readonly thing: ToMend }) {
   const say = useOffice();
   const [, goTo] = useLocation();
   const ways = useWays(thing);
-  const place = placeOf(thing);
+  const { says, remedy } = useNotice();
+  const units = useWatched(planning).view?.job?.units ?? 'metric';
+  const place = placeOf({ notice: thing.notices[0]!, tags: thing.tags });
   return (
     <li data-level={thing.level}>
       <p className={css.level}>{levelText(thing.level)}</p>
       <div className={css.what}>
-        <p className={css.remedy}>{thing.remedy}</p>
-        {thing.says.map((text) => (
-          <p key={text}>{text}</p>
+        <p className={css.remedy}>{remedy(thing.notices[0]!, units)}</p>
+        {thing.notices.map((one) => (
+          <p key={JSON.stringify(one)}>{says(one, units)}</p>
         ))}
         <p className={css.tags}>
           {thing.tags.length === 0 ? say('sheet.whole-job') : say('sheet.helps', { count: thing.tags.length })}{' '}
@@ -84,21 +88,22 @@ function Thing({ thing }: { readonly thing: ToMend }) {
 }
 
 /** Ways that help the joints that were tried are offered for all of them. */
-function useWays({ level, notice, tags }: ToMend): readonly Way[] {
+function useWays({ level, notices, tags }: ToMend): readonly Way[] {
   const [ways, setWays] = useState<readonly Way[]>([]);
   const wanted = (level === 'stop' || level === 'hold') && tags.length > 0;
+  const { code } = notices[0]!;
   const key = tags.join('\n');
   // biome-ignore lint/correctness/useExhaustiveDependencies: the tags are one thing by their text
   useEffect(() => {
     if (!wanted) return;
     let asked = true;
-    void engine.ways(notice.code, tags).then((found) => {
+    void engine.ways(code, tags).then((found) => {
       if (!asked || planning.get().files !== desk.get()?.draft.files) return;
       setWays(found.map((way) => (way.all ? { ...way, tags } : way)));
     });
     return () => {
       asked = false;
     };
-  }, [wanted, notice.code, key]);
+  }, [wanted, code, key]);
   return wanted ? ways : [];
 }

@@ -9,12 +9,13 @@ import {
   type ToldFact,
   workFacts,
 } from '@clampwright/papers/screen';
-import { cautionText, datumText, label, levelText, patternText, remedy, says, type UnitSystem } from '@clampwright/words';
+import { cautionText, datumText, label, levelText, patternText, type UnitSystem } from '@clampwright/words';
 import { useEffect, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { desk } from '../../../draft/desk.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
+import { useNotice } from '../../../language/speech.tsx';
 import { engine, planning } from '../../../planning/planning.ts';
 import { Banner, Button, LinkButton, Row, Section, Soft } from '../../../ui/page.tsx';
 import { save } from '../../../ui/save.ts';
@@ -181,6 +182,7 @@ function JointView({ joint, units, roundsOpen }: JointProps) {
 
 function Reasons({ joint, units }: { readonly joint: JointPlan; readonly units: UnitSystem }) {
   const say = useOffice();
+  const { says, remedy } = useNotice();
   const [, goTo] = useLocation();
   return (
     <ol className={css.reasons}>

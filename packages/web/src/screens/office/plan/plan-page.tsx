@@ -1,7 +1,8 @@
-import { dayLines, remedy, says, whereabouts } from '@clampwright/words';
+import { dayLines } from '@clampwright/words';
 import { desk } from '../../../draft/desk.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
+import { useNotice } from '../../../language/speech.tsx';
 import { planning } from '../../../planning/planning.ts';
 import { Banner, LinkButton, Section, Soft } from '../../../ui/page.tsx';
 import { NoDraft } from '../shell/no-draft.tsx';
@@ -14,6 +15,7 @@ import { ReadNotices } from './read-notices.tsx';
 /** The whole plan: what to fix first, every joint, tools, the day, what to bring. */
 export function PlanPage() {
   const say = useOffice();
+  const { says, remedy, whereabouts } = useNotice();
   const here = useWatched(desk);
   const { view, failed } = useWatched(planning);
   if (!here) return <NoDraft title={say('office.page-plan')} />;

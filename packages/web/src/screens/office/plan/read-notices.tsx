@@ -1,7 +1,7 @@
 import type { Notice } from '@clampwright/core';
-import { remedy, says, whereabouts } from '@clampwright/words';
 import { Link } from 'wouter';
 import { useOffice } from '../../../language/office-speech.tsx';
+import { useNotice } from '../../../language/speech.tsx';
 import { Soft } from '../../../ui/page.tsx';
 import css from './plan-page.module.css';
 
@@ -10,6 +10,7 @@ const MOST_SHOWN = 40;
 /** What was said while the files were read, each with the way to its place. */
 export function ReadNotices({ notices }: { readonly notices: readonly Notice[] }) {
   const say = useOffice();
+  const { says, remedy, whereabouts } = useNotice();
   return (
     <details className={css.read}>
       <summary>{say('sheet.read-with', { count: notices.length })}</summary>

@@ -3,7 +3,6 @@ import { type JointColumn, yamlOf } from '@clampwright/papers/edit';
 import { desk } from '../../../draft/desk.ts';
 import type { Files } from '../../../draft/draft.ts';
 import { planning } from '../../../planning/planning.ts';
-import type { ToMend } from '../../../planning/view.ts';
 import { addColumn, changeCells, csvOf } from '../define/csv-file.ts';
 import type { DefinePart } from '../define/define-page.tsx';
 import { columnOf, headingOf, listFile } from '../define/joint-list.ts';
@@ -73,7 +72,10 @@ const PLACES: Readonly<Partial<Record<NoticeCode, Place>>> = {
 };
 
 /** The page on which a thing is mended; a column that the list lacks is added, to be filled there. */
-export function placeOf({ notice, tags }: Pick<ToMend, 'notice' | 'tags'>): { readonly href: string; readonly prepare: () => void } {
+export function placeOf({ notice, tags }: { readonly notice: Notice; readonly tags: readonly string[] }): {
+  readonly href: string;
+  readonly prepare: () => void;
+} {
   const place = PLACES[notice.code] ?? byParams(notice);
   const [tag] = tags;
   if (place && 'part' in place) return { href: `/office/define/${place.part}${whichOf(place.part, notice)}`, prepare: () => undefined };

@@ -1,11 +1,11 @@
 import { ENGINE, mistakeRates, type SimulationResult, simulationResult, simulationTask, USUAL_MISTAKES } from '@clampwright/core';
-import { remedy, says } from '@clampwright/words';
 import { useEffect, useRef, useState } from 'react';
 import { desk } from '../../../draft/desk.ts';
 import type { Files } from '../../../draft/draft.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
 import { readNumber } from '../../../language/read-number.ts';
+import { useNotice } from '../../../language/speech.tsx';
 import { engine } from '../../../planning/planning.ts';
 import { playHere } from '../../../simulating/play-here.ts';
 import { Banner, Button, Field, Row, Section, Soft } from '../../../ui/page.tsx';
@@ -26,6 +26,7 @@ interface Run {
 /** The job played in advance, on all cores: how often a bolt ends outside its window, and why. */
 export function SimulatePage() {
   const say = useOffice();
+  const { says, remedy } = useNotice();
   const here = useWatched(desk);
   const [runs, setRuns] = useState('1000');
   const [seed, setSeed] = useState('1');

@@ -1,6 +1,5 @@
 import { type Notice, RULE_SETS } from '@clampwright/core';
 import { changeYaml, JOINT_FIELDS } from '@clampwright/papers/edit';
-import { remedy, says, whereabouts } from '@clampwright/words';
 import { useEffect, useState } from 'react';
 import { useLocation } from 'wouter';
 import { change, desk, putOnDesk } from '../../../draft/desk.ts';
@@ -8,6 +7,7 @@ import { withFiles } from '../../../draft/draft.ts';
 import { emptyDraft } from '../../../draft/new-draft.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
+import { useNotice } from '../../../language/speech.tsx';
 import type { ReadList } from '../../../planning/engine.ts';
 import { engine } from '../../../planning/planning.ts';
 import css from '../../../ui/page.module.css';
@@ -148,6 +148,7 @@ const MOST_SHOWN = 60;
 
 const Notices = ({ notices }: { readonly notices: readonly Notice[] }) => {
   const say = useOffice();
+  const { says, remedy, whereabouts } = useNotice();
   return (
     <>
       <ul className={css.list}>

@@ -8,6 +8,7 @@ import { demoDraft, draftOf, emptyDraft } from '../../../draft/new-draft.ts';
 import { chosen, dropped, type Taken, takeFiles } from '../../../draft/take-files.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
+import { useTrade } from '../../../language/speech.tsx';
 import css from '../../../ui/page.module.css';
 import { Banner, Button, LinkButton, Section, Soft } from '../../../ui/page.tsx';
 import { save } from '../../../ui/save.ts';
@@ -21,6 +22,7 @@ import own from './start-page.module.css';
 /** Where one begins: a list, a folder, the demo, or what one had begun. */
 export function StartPage({ onEnrolled }: { readonly onEnrolled: () => void }) {
   const say = useOffice();
+  const trade = useTrade();
   const [, goTo] = useLocation();
   const here = useWatched(desk);
   const [heads, setHeads] = useState<readonly DraftHead[]>([]);
@@ -80,7 +82,7 @@ export function StartPage({ onEnrolled }: { readonly onEnrolled: () => void }) {
             <li key={head.id} className={own.draft}>
               <span>
                 <strong>{head.name}</strong> {head.demo ? <em className={own.demo}>{say('desk.demo')}</em> : null}
-                <small>{say('desk.changed', { time: new Date(head.changed).toLocaleString() })}</small>
+                <small>{say('desk.changed', { time: trade.moment(head.changed) })}</small>
               </span>
               <span className={own.does}>
                 {here?.draft.id === head.id ? (
