@@ -22,7 +22,6 @@ export {
 // Reading
 export {
   asCsv,
-  type Equipment,
   type HeadingMeans,
   issuedValves,
   type JointHeadings,
@@ -41,6 +40,7 @@ export {
   readJob,
   readMeasured,
   readRecords,
+  readToolStore,
   readValves,
   type TighteningRecord,
 } from './read/index.ts';

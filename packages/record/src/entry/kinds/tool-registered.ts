@@ -1,3 +1,4 @@
+import { mentionOf } from '../../fold/mention.ts';
 import { field, z } from '../field.ts';
 import { defineKind } from '../kind.ts';
 
@@ -19,8 +20,13 @@ export const toolRegistered = defineKind<ToolRegistered>({
   judgedBy: true,
   about: ({ tool }) => ({ tool: [tool] }),
   fold: {
-    tool: (tool, { body: { name, chart, due, certificate } }) => {
-      Object.assign(tool, { name, chart, due, certificate, withdrawn: false });
+    tool: (tool, told) => {
+      const { name, kind, chart, due, certificate } = told.body;
+      // settings of the chart before it count no longer, and those of this one not before it is read
+      if (tool.certificate !== undefined && (tool.certificate !== certificate || tool.chart !== chart)) delete tool.sheet;
+      Object.assign(tool, { name, kind, chart, due, certificate, withdrawn: false });
+      delete tool.withdrawnFor;
+      tool.certificates.push({ mention: mentionOf(told), number: certificate, due, chart });
     },
   },
 });
