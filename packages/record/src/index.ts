@@ -51,5 +51,6 @@ export {
   photoEntry,
   type ReadTool,
   toolEntry,
+  typedToolEntry,
   type YardEntry,
 } from './yard/register.ts';

@@ -36,6 +36,8 @@ export interface ToolDraft {
   chart?: Hash;
   /** the tool as read, its chart included, where a device may take settings from it; a new certificate takes it away until its own is read */
   sheet?: Hash;
+  /** the same as somebody typed it, not yet read back by another */
+  typed?: Hash;
   certificate?: string;
   /** every certificate and every chart that was read, in their order */
   certificates: ToldCertificate[];

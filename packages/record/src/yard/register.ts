@@ -50,6 +50,13 @@ export function toolEntry({ tool, chart: bytes }: ReadTool): YardEntry {
   return { kind: 'tool-registered', body, attachments: [bytes] };
 }
 
+/** A tool whose certificate somebody typed: its settings wait for another person, who reads them back. */
+export function typedToolEntry(read: ReadTool): YardEntry {
+  const entry = toolEntry(read);
+  const sheet = sheetOf(read.tool);
+  return { ...entry, body: { ...entry.body, sheet: hashOf(sheet) }, attachments: [...entry.attachments, sheet] } as YardEntry;
+}
+
 /** The chart as read: what a phone without network takes the tool's settings from. Whoever holds it against the paper tells it. */
 export function chartEntry(tool: Tool): YardEntry {
   const sheet = sheetOf(tool);

@@ -17,7 +17,10 @@ export const chartLoaded = defineKind<z.infer<typeof body>>({
   fold: {
     tool: (tool, told) => {
       const { certificate, sheet } = told.body;
-      if (tool.certificate === undefined || tool.certificate === certificate) tool.sheet = sheet;
+      if (tool.certificate === undefined || tool.certificate === certificate) {
+        tool.sheet = sheet;
+        delete tool.typed;
+      }
       tool.charts.push({ mention: mentionOf(told), certificate, sheet });
     },
   },
