@@ -1,15 +1,13 @@
 /** What the app says, in the reader's language. English is there at once; the others are loaded when they are asked for. */
 import type { AssemblyCheck, CautionCode, EndSignal, Param, SafeStop, StepName, StepPlan } from '@clampwright/core';
 import { IntlMessageFormat } from 'intl-messageformat';
+import { type Language, localeOf } from '../language.ts';
 import { APP_EN, type AppKey, type AppTexts } from './en.ts';
 import type { TradeTexts } from './trade.ts';
 import { TRADE_EN } from './trade-en.ts';
 
+export { LANGUAGES, type Language } from '../language.ts';
 export type { AppKey } from './en.ts';
-
-/** Languages by their own names; two files each. */
-export const LANGUAGES = { en: 'English', de: 'Deutsch', pl: 'Polski', es: 'Español', pt: 'Português' } as const;
-export type Language = keyof typeof LANGUAGES;
 
 export interface Texts {
   readonly app: AppTexts;
@@ -49,11 +47,8 @@ export interface Speaker {
   readonly trade: Trade;
 }
 
-/** Portuguese as in Portugal: of the two, zero takes the plural there. */
-const LOCALES: Readonly<Partial<Record<Language, string>>> = { pt: 'pt-PT' };
-
 export function speaker(language: Language, { app, trade }: Texts): Speaker {
-  const locale = LOCALES[language] ?? language;
+  const locale = localeOf(language);
   const compiled = new Map<string, IntlMessageFormat>();
   const fill = (text: string, params: Params = {}): string => {
     const message = compiled.get(text) ?? new IntlMessageFormat(text, locale);
