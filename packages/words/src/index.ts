@@ -18,4 +18,5 @@ export {
   verdictText,
 } from './plan-words.ts';
 export { figure, say, type UnitSystem, unitOf } from './units.ts';
+export type { PrintedKey } from './printed/texts.ts';
 export { ENGLISH_WORDS, loadWords, type Words } from './words.ts';

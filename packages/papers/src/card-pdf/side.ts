@@ -1,8 +1,9 @@
 import type { JointPlan, Plan } from '@clampwright/core';
-import { label } from '@clampwright/words';
+import type { Words } from '@clampwright/words';
 import type { CardBlock } from '../page/card/card-block.ts';
 import type { Canvas } from '../pdf/canvas.ts';
 import { drawQr } from '../pdf/draw-qr.ts';
+import { type Languages, onOneLine, type Text } from '../typeset/text.ts';
 import type { CardSize } from './card-size.ts';
 import { cardCode, shortCode } from './codes.ts';
 import type { DrawBlock } from './draw-block.ts';
@@ -19,9 +20,10 @@ export const drawBlock = (pen: Pen, block: CardBlock, joint: JointPlan, plan: Pl
   (BLOCKS[block.kind] as DrawBlock<CardBlock>)(pen, block, joint, plan.job.units);
 
 /** A pen at the upper left of a side whose corner lies at `x`. */
-export const penOf = (canvas: Canvas, size: CardSize, x = 0): Pen => ({
+export const penOf = (canvas: Canvas, size: CardSize, languages: Languages, x = 0): Pen => ({
   canvas,
   size,
+  languages,
   x: x + size.margin,
   y: size.margin,
   width: size.width - 2 * size.margin,
@@ -50,11 +52,12 @@ export function sideHead(pen: Pen, plan: Plan, joint: JointPlan, { side, sides }
   const text = moved(pen, 2.6, 0, pen.width - code - (code > 0 ? 2 : 24));
   let y = say(text, joint.tag, { size: first ? size.tag : size.tag * 0.8, face: 'bold' });
   if (first) y += say(moved(text, y), joint.title, { size: size.title, face: 'bold' });
-  const where = `${label('card.name')}, ${label('card.side', { side, sides })}`;
-  if (!first) canvas.text({ x: pen.x + pen.width, y: pen.y + 6 }, where, { size: size.small, anchor: 'end' });
-  const told = [first && joint.rule.title, label('card.plan', { job: job.title, date: job.workDate, engine }), first && where]
-    .filter(Boolean)
-    .join(' · ');
+  const where = ({ label }: Words) => `${label('card.name')}, ${label('card.side', { side, sides })}`;
+  if (!first) canvas.text({ x: pen.x + pen.width, y: pen.y + 6 }, onOneLine(where, pen.languages), { size: size.small, anchor: 'end' });
+  const told: Text = (words) =>
+    [first && words.term(joint.rule.title), words.label('card.plan', { job: job.title, date: job.workDate, engine }), first && where(words)]
+      .filter(Boolean)
+      .join(' · ');
   y += say(moved(text, y, 0, first ? text.width : pen.width), told, { size: size.small });
   return Math.max(2.6 + y, code > 0 ? code + 5 : 0) + GAP;
 }
