@@ -17,6 +17,6 @@ export {
   turnedText,
   verdictText,
 } from './plan-words.ts';
-export { figure, say, type UnitSystem, unitOf } from './units.ts';
 export type { PrintedKey } from './printed/texts.ts';
+export { figure, say, type UnitSystem, unitOf } from './units.ts';
 export { ENGLISH_WORDS, loadWords, type Words } from './words.ts';

@@ -4,7 +4,8 @@ import { reactionText } from '../page/card/card-head.tsx';
 import { roundsText } from '../page/card/card-rounds.tsx';
 import { positionsText } from '../page/spoken.ts';
 import { wayText } from '../page/way-text.ts';
-import { said, type Text } from '../typeset/text.ts';
+import { uninked } from '../pdf/canvas.ts';
+import { inBoth, said, type Text } from '../typeset/text.ts';
 import type { DrawBlock } from './draw-block.ts';
 import { moved, type Pen, say, tickBox } from './pen.ts';
 import { pictogram } from './pictograms.ts';
@@ -48,8 +49,8 @@ export const TOLD_BLOCKS: { readonly [K in Told]: DrawBlock<Extract<CardBlock, {
       tickBox(at, at.x + 0.1, at.y + 0.5, 2.6);
       return Math.max(3.4, say(moved(at, 0, 4), said(`checks.${check}`), { size: pen.size.small }));
     }),
-  cautions: (pen, _, { cautions }) =>
-    inColumns(pen, said('card.cautions'), cautions, (code, at) => {
+  cautions: (pen, { codes }) =>
+    inColumns(pen, said('card.cautions'), codes, (code, at) => {
       pictogram(at.canvas, code, { x: at.x, y: at.y + 0.3 }, 5);
       return Math.max(
         5.6,
@@ -73,19 +74,23 @@ export const TOLD_BLOCKS: { readonly [K in Told]: DrawBlock<Extract<CardBlock, {
 
 /** A name and what belongs to it. */
 function line(pen: Pen, name: Text, text: Text): number {
-  const wide = pen.size.name * 0.62;
-  say(moved(pen, 0, 0, wide), name, { size: pen.size.text, face: 'bold' });
+  const style = { size: pen.size.text, face: 'bold' } as const;
+  const [named] = inBoth(name, pen.languages);
+  const wide = Math.max(pen.size.name * 0.62, pen.canvas.widthOf(named, style) + 1.5);
+  say(moved(pen, 0, 0, wide), name, style);
   return say(moved(pen, 0, wide), text, { size: pen.size.text }) + 0.4;
 }
 
-/** Short things under a heading in two columns, row by row. */
+/** Short things under a heading in two columns, down the left one and on in the right one, so that neither is much longer. */
 function inColumns<T>(pen: Pen, title: Text, items: readonly T[], one: (item: T, at: Pen) => number): number {
   const gutter = 4;
   const width = (pen.width - gutter) / 2;
-  let y = say(pen, title, { size: pen.size.text, face: 'bold' }) + 0.6;
-  for (let at = 0; at < items.length; at += 2) {
-    const heights = items.slice(at, at + 2).map((item, i) => one(item, moved(pen, y, i * (width + gutter), width)));
-    y += Math.max(...heights) + 0.5;
-  }
-  return y;
+  const top = say(pen, title, { size: pen.size.text, face: 'bold' }) + 0.6;
+  const heights = items.map((item) => one(item, { ...moved(pen, 0, 0, width), canvas: uninked(pen.canvas) }) + 0.5);
+  const sum = (some: readonly number[]) => some.reduce((all, height) => all + height, 0);
+  const longest = (left: number) => Math.max(sum(heights.slice(0, left)), sum(heights.slice(left)));
+  const inLeft = heights.reduce((best, _, at) => (longest(at + 1) < longest(best) ? at + 1 : best), 0);
+  for (const [column, some] of [items.slice(0, inLeft), items.slice(inLeft)].entries())
+    some.reduce((y, item) => y + one(item, moved(pen, y, column * (width + gutter), width)) + 0.5, top);
+  return top + longest(inLeft);
 }

@@ -23,11 +23,11 @@ export const WORK_BLOCKS: { readonly [K in Work]: DrawBlock<Extract<CardBlock, {
     return rows.reduce((y, row) => y + stepRow(moved(pen, y), row, units, several), 0);
   },
   drawing: (pen, { height, overleaf }, joint) => {
-    const key = pen.width > 110 ? 'right' : 'under';
+    const key = pen.width > 110 ? 'right' : 'across';
     const whole = jointDrawing(joint, pen.width, height, key, pen.languages);
     // with its key under it, the drawing takes what the key leaves
     const scene =
-      key === 'under' && whole.height > height
+      key === 'across' && whole.height > height
         ? jointDrawing(joint, pen.width, Math.max(30, 2 * height - whole.height), key, pen.languages)
         : whole;
     const scale = Math.min(1, height / scene.height);
@@ -38,6 +38,8 @@ export const WORK_BLOCKS: { readonly [K in Work]: DrawBlock<Extract<CardBlock, {
   },
   ticks: (pen, { lines, perLine }, joint) => {
     const steps = boxedSteps(joint);
+    // two lines of boxes explain themselves
+    const numbered = joint.sequence.list.length > 2 * perLine;
     let y = say(pen, said('card.list'), { size: pen.size.small });
     y += say(
       moved(pen, y),
@@ -47,13 +49,13 @@ export const WORK_BLOCKS: { readonly [K in Work]: DrawBlock<Extract<CardBlock, {
     if (joint.sequence.list.some(({ length }) => length > 1)) y += say(moved(pen, y), said('card.together'), { size: pen.size.small });
     return lines.reduce(
       (down, line) =>
-        down + tickLine(moved(pen, down), line, { boxes: steps.length, perLine, longest: '0'.repeat(String(joint.boltCount).length) }),
+        down +
+        tickLine(moved(pen, down), line, { boxes: steps.length, perLine, numbered, longest: '0'.repeat(String(joint.boltCount).length) }),
       y + 0.8,
     );
   },
   record: (pen, _, joint) => {
     const gutter = 4;
-    const half = (pen.width - gutter) / 2;
     const rule = (at: Pen, name: Text, height: number) => {
       say(at, name, { size: pen.size.small - 0.4 });
       at.canvas.line({ x: at.x, y: at.y + height }, { x: at.x + at.width, y: at.y + height }, { stroke: 'ink', line: 0.25 });
@@ -67,16 +69,21 @@ export const WORK_BLOCKS: { readonly [K in Work]: DrawBlock<Extract<CardBlock, {
       );
     const two = pen.languages.length > 1;
     let y = 0;
-    const inPairs = (names: readonly Text[], height: number) => {
-      for (let at = 0; at < names.length; at += 2) {
-        for (const [i, name] of names.slice(at, at + 2).entries()) rule(moved(pen, y, i * (half + gutter), half), name, height);
+    const inRows = (names: readonly Text[], across: readonly number[], height: number) => {
+      let at = 0;
+      for (const count of across) {
+        const width = (pen.width - (count - 1) * gutter) / count;
+        for (const [i, name] of names.slice(at, at + count).entries()) rule(moved(pen, y, i * (width + gutter), width), name, height);
+        at += count;
         y += height + 0.6;
       }
     };
-    inPairs(texts('pairs'), two ? 9.4 : 8);
+    const pairs = texts('pairs');
+    // operator and second person; date, start and end, serial: short ones three in a row
+    inRows(pairs, [2, 3, ...Array.from({ length: Math.ceil((pairs.length - 5) / 2) }, () => 2)], two ? 9.4 : 8);
     rule(moved(pen, y), (words) => recordFields(joint, words).remarks, 13);
     y += 13.6;
-    inPairs(texts('signatures'), 10);
+    inRows(texts('signatures'), [2], 10);
     return y;
   },
 };
@@ -138,14 +145,21 @@ const LEAST_BOX = 3;
 function tickLine(
   pen: Pen,
   line: readonly Cell[],
-  { boxes, perLine, longest }: { readonly boxes: number; readonly perLine: number; readonly longest: string },
+  {
+    boxes,
+    perLine,
+    numbered,
+    longest,
+  }: { readonly boxes: number; readonly perLine: number; readonly numbered: boolean; readonly longest: string },
 ): number {
   const { canvas, size } = pen;
   const width = pen.width / perLine;
   canvas.line({ x: pen.x, y: pen.y }, { x: pen.x + pen.width, y: pen.y }, { stroke: 'ink', line: 0.2 });
-  const turns = say(moved(pen, 0.3), onOneLine(said('card.line', { from: line[0]!.turn, to: line.at(-1)!.turn }), pen.languages), {
-    size: size.small - 1.4,
-  });
+  const turns = numbered
+    ? say(moved(pen, 0.3), onOneLine(said('card.line', { from: line[0]!.turn, to: line.at(-1)!.turn }), pen.languages), {
+        size: size.small - 1.4,
+      })
+    : 0.6;
   const large = perLine === 5;
   const numberWidth = large ? canvas.widthOf(longest, { size: size.number, face: 'bold' }) + 0.8 : 0;
   const fits = (across: number) => (width - numberWidth - 1.6) / across - 0.4;
