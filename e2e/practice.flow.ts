@@ -60,6 +60,10 @@ test('practice: every screen is accessible, and a bolt is recorded by keyboard a
     await sound(page, link);
     await page.getByRole('link', { name: 'Back' }).click();
   }
+  await page.getByRole('link', { name: /GV-11/ }).click();
+  await page.getByRole('button', { name: '+5' }).waitFor();
+  await sound(page, 'valve');
+  await page.getByRole('link', { name: 'Back' }).click();
   await openJoint(page, 'FB-S1');
   await sound(page, 'before the first bolt');
   for (const link of ['Inspect', 'Loosen']) {

@@ -2,11 +2,12 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { jobFolder } from '../packages/cli/src/job-folder.ts';
-import { planJob } from '../packages/core/src/index.ts';
-import { readJob } from '../packages/papers/src/index.ts';
+import { planJob, type Tool } from '../packages/core/src/index.ts';
+import { issuedValves, readJob } from '../packages/papers/src/index.ts';
 import { idOf, issuePlan, utf8 } from '../packages/record/src/index.ts';
+import { atDesk } from '../packages/server/src/log/desk.ts';
 import { openEnrolment } from '../packages/server/src/log/devices.ts';
-import { SERVER } from '../packages/server/src/log/log-key.ts';
+import { SERVER, yardOf } from '../packages/server/src/log/log-key.ts';
 import { openStore } from '../packages/store/src/index.ts';
 import { keepPin, syncBook } from '../packages/sync/src/index.ts';
 import { jobId, type RunningServer, startServer, yardOnDisk } from '../torture/yard-on-disk.ts';
@@ -27,7 +28,8 @@ export interface Yard {
   readonly close: () => Promise<void>;
 }
 
-export async function openYard(phones: number): Promise<Yard> {
+/** `loaded`: tools whose charts lie in the yard’s own book. */
+export async function openYard(phones: number, loaded: readonly Tool[] = []): Promise<Yard> {
   const folder = mkdtempSync(join(tmpdir(), 'clampwright-yard-'));
   const where = { folder: join(folder, 'data') };
   const yard = await yardOnDisk(where, 1, [JOB]);
@@ -36,6 +38,18 @@ export async function openYard(phones: number): Promise<Yard> {
   for (let n = 1; n <= phones; n += 1) codes.push((await openEnrolment(store, `phone ${n}`, [JOB], new Date())).code);
   for (const { id, pin } of [CREW, MATE]) await store.access.put(SERVER, 'pin', id, await keepPin(id, pin));
   await store.access.put(SERVER, 'book', JOB, { title: 'Skerrow Sound' });
+  const { id: yardId } = await yardOf(store);
+  await atDesk(
+    store,
+    yardId,
+    () => new Date(),
+    async (desk) => {
+      for (const tool of loaded) {
+        const sheet = await desk.attach(yardId, utf8(JSON.stringify(tool)));
+        await desk.append(yardId, 'chart-loaded', { tool: tool.serial, certificate: tool.chart.certificate.number, sheet });
+      }
+    },
+  );
   await store.close();
   const server = await startServer({}, ['--data', where.folder]);
   const office = yard.phones[0]!;
@@ -52,12 +66,13 @@ export async function openYard(phones: number): Promise<Yard> {
     [MATE.id, MATE.name, ['crew']],
   ] as const)
     await device.append(JOB, 'person-enrolled', { person, name: await device.attach(JOB, utf8(name)), roles: [...roles] });
-  const plan = planJob(readJob(jobFolder('demo')).job!);
-  const ids = new Map(plan.joints.map(({ tag }, at) => [tag, idOf('joint', sixteen(40 + at))]));
-  const issue = issuePlan(plan, 'P-1', (tag) => ids.get(tag)!);
+  const job = readJob(jobFolder('demo')).job!;
+  const plan = planJob(job);
+  const { valves } = issuedValves(jobFolder('demo'), job.tools);
+  const ids = new Map([...plan.joints, ...valves].map(({ tag }, at) => [tag, idOf('joint', sixteen(40 + at))]));
+  const issue = issuePlan(job, plan, valves, { number: 'P-1', jointId: (tag) => ids.get(tag)! });
   for (const bytes of issue.attachments) await device.attach(JOB, bytes);
-  await device.append(JOB, 'plan-issued', issue.plan, { by: planner });
-  for (const card of issue.cards) await device.append(JOB, 'card-issued', card, { by: planner });
+  for (const { kind, body } of issue.entries) await device.append(JOB, kind, body, { by: planner });
   const sync = async () => {
     const synced = await syncBook(device, JOB, office.to(server.url), yard.logKey);
     if (synced.stopped) throw new Error(JSON.stringify(synced));

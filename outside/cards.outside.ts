@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { cardCode, jointCode, shortCode } from '../packages/papers/src/card-pdf/codes.ts';
 import { cardsPdf, kitPdf, planPdf, reportPdf, reportSourceOf, tagsPdf } from '../packages/papers/src/out.ts';
 import { toldBook } from '../packages/papers/src/test-log.ts';
-import { testPlan } from '../packages/papers/src/test-plan.ts';
+import { testJob, testPlan } from '../packages/papers/src/test-plan.ts';
 import { hashOf, issuePlan, utf8 } from '../packages/record/src/index.ts';
 import { jointId } from '../packages/record/src/test-book.ts';
 import { TEST_LOG, testSource } from '../packages/record/src/test-handover.ts';
@@ -11,6 +11,7 @@ import { codeOn } from './code-on.ts';
 import { installedLetters, MADE } from './letters.ts';
 import { type ReadPdf, readPdf } from './read-pdf.ts';
 
+const job = testJob();
 const plan = testPlan();
 const options = { letters: installedLetters(), made: MADE };
 const going = plan.joints.filter(({ verdict }) => verdict !== 'stop');
@@ -76,7 +77,9 @@ describe.each(['A5', 'A6', 'A4'] as const)('bolting cards on %s', (paper) => {
 
   test('carry the code of the very card that an issue of the plan keeps', () => {
     expect(codeOn(pdf.picture(1, paper === 'A4' ? 200 : 150))).toBe(cardCode(going[0]!));
-    const issued = issuePlan(plan, 'P-1', () => jointId(1)).cards.find(({ slice }) => slice.tag === going[0]!.tag)!;
+    const issued = issuePlan(job, plan, [], { number: 'P-1', jointId: () => jointId(1) }).cards.find(
+      ({ slice }) => slice.tag === going[0]!.tag,
+    )!;
     expect(cardCode(going[0]!)).toBe(`CLAMPWRIGHT:CARD:${issued.slice.card.toUpperCase()}`);
     expect(hashOf(utf8(JSON.stringify(going[0])))).toBe(issued.slice.card);
   });

@@ -1,4 +1,4 @@
-import { type JointPlan, type Notice, type Plan, planJob } from '../packages/core/src/index.ts';
+import { type Job, type JointPlan, type Notice, type Plan, planJob } from '../packages/core/src/index.ts';
 import { type ReadJob, readJob } from '../packages/papers/src/read/index.ts';
 
 /** Job folders held in memory: what a test gives, and a sound file for everything else. */
@@ -41,10 +41,10 @@ export const read = (files: Files = {}): ReadJob =>
   });
 
 /** What was planned and what was said while reading; job.yaml must be sound. */
-export function planned(files: Files = {}): { readonly plan: Plan; readonly notices: readonly Notice[] } {
+export function planned(files: Files = {}): { readonly job: Job; readonly plan: Plan; readonly notices: readonly Notice[] } {
   const { job, notices } = read(files);
   if (!job) throw new Error(`no job: ${notices.map(({ code }) => code).join(', ')}`);
-  return { plan: planJob(job), notices };
+  return { job, plan: planJob(job), notices };
 }
 
 export function jointOf(plan: Plan, tag: string): JointPlan {

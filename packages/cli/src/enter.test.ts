@@ -24,10 +24,12 @@ beforeEach(async () => {
     said += String(text);
     return true;
   });
-  const { plan } = planned();
-  const issue = issuePlan({ ...plan, joints: plan.joints.map((one) => ({ ...one, verdict: 'ready' as const })) }, '1', (tag) =>
-    tag === 'J1' ? JOINT : idOf('joint', new Uint8Array(16).fill(tag.length)),
-  );
+  const { job, plan } = planned();
+  const ready = { ...plan, joints: plan.joints.map((one) => ({ ...one, verdict: 'ready' as const })) };
+  const issue = issuePlan(job, ready, [], {
+    number: '1',
+    jointId: (tag) => (tag === 'J1' ? JOINT : idOf('joint', new Uint8Array(16).fill(tag.length))),
+  });
   const store = await openStore({ folder: join(folder, 'data') });
   const issued = await atDesk(
     store,
@@ -35,8 +37,7 @@ beforeEach(async () => {
     () => new Date('2026-11-20T08:00:00Z'),
     async (desk) => {
       for (const bytes of issue.attachments) await desk.attach(JOB, bytes);
-      await desk.append(JOB, 'plan-issued', issue.plan);
-      for (const card of issue.cards) await desk.append(JOB, 'card-issued', card);
+      for (const { kind, body } of issue.entries) await desk.append(JOB, kind, body);
     },
   );
   expect(issued.ok).toBe(true);

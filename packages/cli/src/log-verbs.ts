@@ -28,6 +28,10 @@ export function addLogVerbs(program: Command, finish: (code: Promise<number>) =>
     .option('--yard-ca', 'make the certificate with an authority of the yard’s own, and serve a page by which phones come to trust it')
     .option('--name <name...>', 'what phones call this server besides the names of this machine; with --yard-ca')
     .option('--trust-port <port>', 'of the page by which phones come to trust it; the next free one if taken', '4872')
+    .option(
+      '--organisation <folder>',
+      'folder with organisation.yaml: name, address and mark on the reports it hands out (the data folder)',
+    )
     .option('--quiet', 'no log on standard error')
     .addHelpText(
       'after',

@@ -1,6 +1,6 @@
 import { type Battery, levelOf } from '@clampwright/core';
 import { type Equipment, readEquipment } from '@clampwright/papers';
-import { type Fold, hashOf, openFold } from '@clampwright/record';
+import { type Fold, hashOf, openFold, utf8 } from '@clampwright/record';
 import { atDesk, entriesOf, findYard, yardOf } from '@clampwright/server';
 import type { Store } from '@clampwright/store';
 import { atBooks, type DeskOptions, onlyShown } from './desk-book.ts';
@@ -63,7 +63,8 @@ function freshOf({ equipment, batteries }: ReturnType<typeof readEquipment>, fol
         (!there.withdrawn && there.name !== labelOf(name)) ||
         there.certificate !== number ||
         there.due !== due ||
-        there.chart !== hashOf(bytes)
+        there.chart !== hashOf(bytes) ||
+        there.sheet === undefined
       );
     }),
     photos: equipment.filter(({ photo }) => photo && !kept.has(hashOf(photo.bytes))),
@@ -83,6 +84,9 @@ const enter = async (store: Store, { tools, photos, batteries }: Fresh) => {
         const { number, due } = tool.chart.certificate;
         const bytes = await desk.attach(id, chart);
         await desk.append(id, 'tool-registered', { tool: serial, name: labelOf(name), kind, chart: bytes, certificate: number, due });
+        // as read: what a phone without network takes the tool's settings from
+        const sheet = await desk.attach(id, utf8(JSON.stringify(tool)));
+        await desk.append(id, 'chart-loaded', { tool: serial, certificate: number, sheet });
       }
       for (const { tool, photo } of photos) {
         const file = await desk.attach(id, photo!.bytes);

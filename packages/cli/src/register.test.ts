@@ -56,10 +56,12 @@ test('tools and batteries are shown first, then registered with their charts as 
   expect(await register()).toBe(0);
   const { entries, fold, fault, files } = await yardBook();
   expect(fault).toBeUndefined();
-  expect(kinds(entries)).toEqual([...Array(6).fill('tool-registered'), ...Array(3).fill('battery-registered')]);
+  expect(kinds(entries)).toEqual([...Array(6).fill(['tool-registered', 'chart-loaded']).flat(), ...Array(3).fill('battery-registered')]);
   const chart = hashOf(new Uint8Array(readFileSync(join(demo(), 'charts/SK-B204.csv'))));
   expect(fold.state('tool', 'SK-B204')).toMatchObject({ certificate: 'SK-C-2041', due: '2027-06-07', chart, withdrawn: false });
   expect(files).toContain(chart);
+  const { sheet } = fold.state('tool', 'SK-B204');
+  expect(files).toContain(sheet);
   expect(fold.state('battery', 'SK-P1').name).toBe('18 V, 8 A·h');
 });
 
@@ -78,7 +80,7 @@ test('a second run registers nothing; one with a new certificate and its picture
   expect(await register()).toBe(0);
   const { entries, files, fault } = await yardBook();
   expect(fault).toBeUndefined();
-  expect(kinds(entries.slice(before))).toEqual(['tool-registered', 'imported']);
+  expect(kinds(entries.slice(before))).toEqual(['tool-registered', 'chart-loaded', 'imported']);
   const photo = hashOf(new TextEncoder().encode('a picture'));
   expect(entries.at(-1)!.entry.body).toMatchObject({ file: photo, name: 'c.jpg', text: 'certificate SK-C-1190 of tool SK-B117' });
   expect(files).toContain(photo);

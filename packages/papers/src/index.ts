@@ -23,6 +23,7 @@ export {
 export {
   type Equipment,
   type HeadingMeans,
+  issuedValves,
   type JudgedTest,
   type KnownJoint,
   LARGEST_FILE,

@@ -2,7 +2,7 @@ import type { JointPlan, Plan, StepPlan } from '@clampwright/core';
 import { hashOf, issuePlan, type Kept, utf8 } from '@clampwright/record';
 import { jointId, personId, type TestWriter, testWriter } from '@clampwright/record/test-book';
 import type { TestBook } from '@clampwright/record/test-handover';
-import { RING, SPLICE, testPlan } from './test-plan.ts';
+import { RING, SPLICE, testJob, testPlan } from './test-plan.ts';
 
 const PEOPLE = ['Ailsa Rennick', 'Tobias Quell', 'Maren Hollow'] as const;
 const PLANNER = personId(1);
@@ -46,7 +46,10 @@ function tighten({ write }: Day, joint: JointPlan, id: string, card: string, unt
 export function toldBook(plan: Plan = toldPlan()): TestBook {
   const office = testWriter(11);
   const phone = testWriter(12);
-  const issue = issuePlan(plan, 'P-7', (tag) => jointId(plan.joints.findIndex((one) => one.tag === tag) + 1));
+  const issue = issuePlan(testJob(), plan, [], {
+    number: 'P-7',
+    jointId: (tag) => jointId(plan.joints.findIndex((one) => one.tag === tag) + 1),
+  });
   const names = PEOPLE.map((name) => utf8(name));
   const opening = [
     ...[office, phone].map(({ device, keys }, i) =>

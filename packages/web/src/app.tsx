@@ -14,6 +14,7 @@ import { useBook, WorldContext } from './ui/world-context.ts';
 const VerifyScreen = lazy(() => import('./screens/verify.tsx').then(({ VerifyScreen }) => ({ default: VerifyScreen })));
 const SettingsScreen = lazy(() => import('./screens/settings.tsx').then(({ SettingsScreen }) => ({ default: SettingsScreen })));
 const JointScreens = lazy(() => import('./screens/joint/joint-screens.tsx').then(({ JointScreens }) => ({ default: JointScreens })));
+const ValveScreen = lazy(() => import('./screens/valve.tsx').then(({ ValveScreen }) => ({ default: ValveScreen })));
 const ScanScreen = lazy(() => import('./screens/scan.tsx').then(({ ScanScreen }) => ({ default: ScanScreen })));
 const ShiftScreen = lazy(() => import('./screens/shift.tsx').then(({ ShiftScreen }) => ({ default: ShiftScreen })));
 const WhoScreen = lazy(() => import('./screens/who.tsx').then(({ WhoScreen }) => ({ default: WhoScreen })));
@@ -145,6 +146,7 @@ function Pages({ world }: { readonly world: OpenWorld }) {
       </Route>
       <Route path="/joint/:joint/*?">{({ joint }) => <JointScreens id={joint} />}</Route>
       <Route path="/tool/:tool">{({ tool }) => <ToolScreen tool={decodeURIComponent(tool)} />}</Route>
+      <Route path="/valve/:joint">{({ joint }) => <ValveScreen id={joint} />}</Route>
       <Route path="/scan">
         <ScanScreen />
       </Route>

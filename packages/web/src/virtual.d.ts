@@ -1,4 +1,8 @@
-declare module 'virtual:practice-plan' {
-  const plan: import('@clampwright/core').Plan;
-  export default plan;
+declare module 'virtual:practice-job' {
+  const demo: {
+    readonly job: import('@clampwright/core').Job;
+    readonly plan: import('@clampwright/core').Plan;
+    readonly valves: readonly import('@clampwright/record').IssuedValve[];
+  };
+  export default demo;
 }

@@ -37,5 +37,6 @@ export {
 } from './remaining.ts';
 export { CONTINUOUS_SHARE, roadChargingNotices, socketCurrent, socketPower } from './road-charging.ts';
 export { type BatteryAtHand, type BatteryTurn, type Pull, resumeList, type SharedPulls, sharePulls } from './share-pulls.ts';
+export { type GaugeSeen, type StillDoes, stillDoes, unlearntDraw } from './still-does.ts';
 export { batteriesNeeded, beforeNextBolt, canFinish, chargeMinutes, jointEnergy, type StepDraw, type StepEnding } from './supply.ts';
 export { drawPerBolt, overallEfficiency, type ToolDraw, type TurnOfBolt, tighteningWork, USUAL_DRAW } from './work.ts';

@@ -1,5 +1,6 @@
 import { gaugeInterval, usableEnergy } from '../battery/battery.ts';
 import { type BatteryAtHand, type Pull, sharePulls } from '../battery/share-pulls.ts';
+import { unlearntDraw } from '../battery/still-does.ts';
 import { chargeMinutes } from '../battery/supply.ts';
 import { shareOut } from '../duration/joint-time.ts';
 import type { Job } from '../job/job.ts';
@@ -29,9 +30,6 @@ export interface SupplyPlan {
 /** Hours of a shift where nobody says otherwise. */
 const SHIFT_MINUTES = 480;
 const WATT_HOUR = 3600;
-/** What is not known of the mean draw, and how pulls differ, as shares of it, before a gauge has dropped. Own estimates: efficiencies run from 0.25 to 0.6. */
-const UNLEARNT = { mean: 0.25, pull: 0.1 } as const;
-
 /** Time, energy, batteries and crews of the joints that may be tightened. */
 export function effort(job: Job, joints: readonly JointPlan[]): Pick<Sums, 'minutes' | 'energy' | 'supply' | 'crews'> {
   const todo = joints.flatMap(({ tag, verdict, work }) => (work && verdict !== 'stop' ? [{ tag, ...work }] : []));
@@ -66,7 +64,7 @@ function supplyOf(
   const pulls = drawn.flatMap(({ tag, pulls: count, each }) =>
     Array.from({ length: count }, (_, at): Pull => ({ joint: tag, bolt: at + 1, step: '', weight: each / mean })),
   );
-  const shared = sharePulls(pulls, atHand, { mean, meanDeviation: UNLEARNT.mean * mean, boltDeviation: UNLEARNT.pull * mean }, 0);
+  const shared = sharePulls(pulls, atHand, unlearntDraw(mean), 0);
   if (!shared.ok) return undefined;
   const { turns, more, notToBegin } = shared.value;
   const largest = Math.max(...atHand.map(({ full }) => full));

@@ -4,6 +4,7 @@ export { drawForPlan, inspectPlan } from './drawn-inspection.ts';
 export type { SupplyPlan } from './effort.ts';
 export type { InspectionPlan } from './inspection-plan.ts';
 export type { InteractionPlan, RoundPlan, RoundSetting } from './interaction-plan.ts';
+export { jointWithTool } from './joint-with-tool.ts';
 export { type LooseningAsked, type LooseningOfJoint, looseningOf } from './loosening-of.ts';
 export type {
   JointPlan,

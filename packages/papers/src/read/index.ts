@@ -1,6 +1,7 @@
 /** Papers in: a job folder's files as bytes, a job and every fault out. */
 export { LARGEST_FILE } from './decode.ts';
 export { type HeadingMeans, MAPPING_FILE } from './heading-memory.ts';
+export { issuedValves } from './issued-valves.ts';
 export type { JudgedTest } from './judged-test.ts';
 export type { OpenFile } from './open-file.ts';
 export { type Equipment, readEquipment } from './read-equipment.ts';

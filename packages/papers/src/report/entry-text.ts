@@ -1,5 +1,5 @@
 import type { Param } from '@clampwright/core';
-import { type BodyOf, type Envelope, KINDS, type KindName } from '@clampwright/record';
+import { type BodyOf, type Envelope, type KindName, readableKind } from '@clampwright/record';
 import type { Words } from '@clampwright/words';
 import { positionsText } from '../page/spoken.ts';
 import { type Names, short } from './names.ts';
@@ -34,6 +34,7 @@ const SAID: { readonly [K in KindName]: (body: BodyOf<K>, names: Names, words: W
   }),
   'bolt-trouble': (b, n, w) => ({ params: { joint: n.joint(b.joint), bolt: b.bolt, what: w.term(b.what) }, more: [b.text] }),
   'card-issued': (b) => ({ params: { joint: b.slice.tag, number: b.number } }),
+  'chart-loaded': (b) => ({ params: { tool: b.tool, certificate: b.certificate } }),
   'concession-granted': (b, n) => ({
     params: { number: b.number, text: b.text, authority: b.authority },
     more: [b.joints.map(n.joint).join(', ')],
@@ -57,6 +58,7 @@ const SAID: { readonly [K in KindName]: (body: BodyOf<K>, names: Names, words: W
     params: { joint: n.joint(b.joint), bolt: b.bolt, rule: b.rule, passed: yes(b.passed) },
     more: [b.tool, torque(b.torqueNewtonMillimetre), angle(b.angleMilliDegree)],
   }),
+  'job-kept': (b) => ({ params: { number: b.number } }),
   'joint-signed': (b, n, w) => ({ params: { joint: n.joint(b.joint), as: w.term(b.as) } }),
   loosened: (b, n) => ({ params: { joint: n.joint(b.joint), bolts: positionsText(b.bolts) }, more: [b.reason] }),
   'lot-registered': (b) => ({ params: { name: b.name, designation: b.designation }, more: [b.certificate, b.lubricant] }),
@@ -97,6 +99,7 @@ const SAID: { readonly [K in KindName]: (body: BodyOf<K>, names: Names, words: W
     more: b.settings.map(({ step, setting }) => `${w.term(step)} ${setting}`),
   }),
   'tool-withdrawn': (b) => ({ params: { tool: b.tool, reason: b.reason } }),
+  'valve-issued': (b) => ({ params: { joint: b.tag, number: b.number } }),
   'valve-turned': (b, n, w) => ({
     params: { joint: n.joint(b.joint), direction: w.term(b.direction), turns: b.turnsThousandth / 1000 },
     more: [b.tool, b.setting],
@@ -104,10 +107,10 @@ const SAID: { readonly [K in KindName]: (body: BodyOf<K>, names: Names, words: W
 };
 
 /** What an entry tells, in one line; one of a kind this version does not know is said to be that. */
-export function entryText({ kind, version, body, paper }: Envelope, names: Names, words: Words): string {
+export function entryText(entry: Envelope, names: Names, words: Words): string {
   const { label } = words;
-  const known = Object.hasOwn(KINDS, kind) ? KINDS[kind as KindName] : undefined;
-  if (!known || known.version !== version || !known.body.safeParse(body).success) return label('entry.unknown', { kind, version });
+  const { kind, version, body, paper } = entry;
+  if (!readableKind(entry)) return label('entry.unknown', { kind, version });
   const { params, more = [] } = (SAID[kind as KindName] as (body: unknown, names: Names, words: Words) => Said)(body, names, words);
   const rest = [...more, paper && label('report.how.paper', { card: paper.card })].filter(Boolean);
   return [label(`entry.${kind as KindName}`, params), ...rest].join(' · ');

@@ -36,6 +36,8 @@ export type About = { readonly [S in Subject]?: readonly string[] };
  */
 export interface EntryKind<B> {
   readonly version: number;
+  /** the first version whose bodies this one's reader takes as they are: later ones only added what may be absent */
+  readonly since?: number;
   readonly body: z.ZodMiniType<B>;
   readonly about: (body: B, entry: Envelope) => About;
   /** the chain head is signed at once, not only at the next sync */

@@ -17,6 +17,8 @@ export interface ToolDraft {
   name?: string;
   due?: string;
   chart?: Hash;
+  /** the tool as read, its chart included, where a device may take settings from it */
+  sheet?: Hash;
   certificate?: string;
   checks: { readonly mention: Mention; readonly passed: boolean; readonly readingNewtonMillimetre?: number }[];
   cutOuts: { readonly mention: Mention; readonly cause: string }[];
@@ -28,8 +30,11 @@ export interface BatteryDraft {
   readonly battery: string;
   name?: string;
   inTool?: string;
-  readings: { readonly mention: Mention; readonly bars: number; readonly of: number }[];
+  /** `pulls`: bolts since the battery went in */
+  readings: { readonly mention: Mention; readonly bars: number; readonly of: number; readonly pulls: number }[];
   boltsSinceChange: number;
+  /** which of the readings is the first since it went in */
+  firstReading: number;
   tightened: number;
 }
 
@@ -75,7 +80,15 @@ export interface NonconformanceDraft {
 export interface BookDraft {
   title?: string;
   site?: string;
-  plans: { readonly number: string; readonly hash: Hash; readonly engine: string; readonly mention: Mention; withdrawn?: string }[];
+  plans: {
+    readonly number: string;
+    readonly hash: Hash;
+    readonly engine: string;
+    readonly mention: Mention;
+    /** what it was made from */
+    job?: Hash;
+    withdrawn?: string;
+  }[];
   notes: { readonly mention: Mention; readonly text: string; readonly joint?: string }[];
   photos: { readonly mention: Mention; readonly photo: Hash; readonly joint?: string }[];
   concessions: { readonly mention: Mention; readonly number: string; readonly text: string; readonly authority: string }[];

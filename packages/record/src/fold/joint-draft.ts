@@ -1,4 +1,5 @@
 import type { Hash } from '../bytes/hash.ts';
+import type { SwappedSetting } from '../entry/kinds/tool-swapped.ts';
 import type { Mention } from './draft.ts';
 import type { Found } from './found.ts';
 import type { Slice } from './slice.ts';
@@ -47,8 +48,10 @@ export interface JointDraft {
     readonly mention: Mention;
     readonly from: string;
     readonly to: string;
-    readonly settings: readonly { readonly step: string; readonly setting: string }[];
+    readonly settings: readonly SwappedSetting[];
   }[];
+  /** where it is a gate valve */
+  valve?: { readonly number: string; readonly card: Hash };
   released: { readonly mention: Mention; readonly point: 'hold' | 'witness' | 'review'; readonly name: string }[];
   valves: { readonly mention: Mention; readonly turnsThousandth: number; readonly direction: 'open' | 'close' }[];
   signatures: { readonly mention: Mention; readonly as: string }[];

@@ -5,7 +5,7 @@ import { startJoint } from './joint-draft.ts';
 export const START: { readonly [S in Subject]: (id: string) => Drafts[S] } = {
   joint: startJoint,
   tool: (serial) => ({ serial, checks: [], cutOuts: [], tightened: 0, withdrawn: false }),
-  battery: (battery) => ({ battery, readings: [], boltsSinceChange: 0, tightened: 0 }),
+  battery: (battery) => ({ battery, readings: [], boltsSinceChange: 0, firstReading: 0, tightened: 0 }),
   person: (person) => ({ person, roles: [], revoked: false }),
   device: (device) => ({ device, enrolled: false, revoked: false }),
   lot: (lot) => ({ lot, tests: [] }),

@@ -1,5 +1,6 @@
 import { notice } from '@clampwright/core';
 import type { Told } from '../entry/kind.ts';
+import type { SwappedSetting } from '../entry/kinds/tool-swapped.ts';
 import { find } from './found.ts';
 import { boltOf, type JointDraft, type Progress, type Tightened } from './joint-draft.ts';
 
@@ -50,9 +51,13 @@ function judgeSetting(
   if (tool === undefined || setting === undefined) return;
   const fits =
     settings.some((one) => one.tool === tool && one.setting === setting && one.positions.includes(position)) ||
-    joint.swaps.some(({ to, settings: own }) => to === tool && own.some((one) => one.step === step && one.setting === setting));
+    joint.swaps.some(({ to, settings: own }) => to === tool && own.some((one) => one.setting === setting && isFor(one, position, step)));
   if (!fits) find(joint.found, told, notice('setting-not-issued', { bolt: position, step, tool, setting }), position);
 }
+
+/** Does a setting of a tool that took over hold for this bolt in this step? */
+export const isFor = (one: SwappedSetting, bolt: number, step: string): boolean =>
+  one.step === step && (one.positions === undefined || one.positions.includes(bolt));
 
 /** A bolt may be ahead of the sequence by as many lines as tools work at once. */
 function judgeOrder(joint: JointDraft, told: Told, position: number, step: string): void {

@@ -1,28 +1,59 @@
-import type { JointPlan, Plan, StepPlan, SubgroupPlan } from '@clampwright/core';
+import type { Job, JointPlan, Plan, StepPlan, SubgroupPlan, ValvePlan } from '@clampwright/core';
 import { hashOf } from '../bytes/hash.ts';
 import { utf8 } from '../bytes/text.ts';
 import type { CardIssued } from '../entry/kinds/card-issued.ts';
+import type { BodyOf } from '../entry/kinds/index.ts';
+import type { JobKept } from '../entry/kinds/job-kept.ts';
 import type { PlanIssued } from '../entry/kinds/plan-issued.ts';
+import type { ValveIssued } from '../entry/kinds/valve-issued.ts';
 import type { Slice } from '../fold/slice.ts';
 
 export interface Issue {
   readonly plan: PlanIssued;
+  /** what it was made from */
+  readonly job: JobKept;
   /** an entry each, after the plan's */
   readonly cards: readonly CardIssued[];
-  /** the plan and the card of each joint, to be kept as attachments under their hashes */
+  readonly valves: readonly ValveIssued[];
+  /** plan, job, and the card of each joint and valve, to be kept as attachments under their hashes */
   readonly attachments: readonly Uint8Array[];
+  /** all of it as entries, in the order to write them */
+  readonly entries: readonly IssueEntry[];
+}
+type IssueEntry = { [K in 'plan-issued' | 'job-kept' | 'card-issued' | 'valve-issued']: { readonly kind: K; readonly body: BodyOf<K> } }[
+  | 'plan-issued'
+  | 'job-kept'
+  | 'card-issued'
+  | 'valve-issued'];
+
+/** A gate valve of the job, with what a tool may do to it. */
+export interface IssuedValve {
+  readonly tag: string;
+  readonly way: 'opening' | 'closing';
+  readonly opens?: 'clockwise' | 'counter-clockwise';
+  readonly plan: ValvePlan;
+}
+
+export interface IssueAs {
+  readonly number: string;
+  /** gives the permanent id of a tag: the one it had in an earlier issue, or a new one */
+  readonly jointId: (tag: string) => string;
+  /** what this plan says of work begun under an earlier one */
+  readonly earlier?: 'continue' | 'stop';
 }
 
 /**
- * Freezes a plan: its bytes, the card of each joint, and what work is judged by. `jointId` gives the permanent id of a tag: the one it
- * had in an earlier issue, or a new one. Joints that stop are not issued.
+ * Freezes a plan: its bytes, the job it was made from, the card of each joint and valve, and what work is judged by. Joints that stop are not
+ * issued; of valves those, too, that must not be moved, so that the crew reads why.
  */
-export function issuePlan(plan: Plan, number: string, jointId: (tag: string) => string, earlier?: 'continue' | 'stop'): Issue {
-  const bytes = utf8(JSON.stringify(plan));
+export function issuePlan(job: Job, plan: Plan, valves: readonly IssuedValve[], { number, jointId, earlier }: IssueAs): Issue {
+  const bytes = jsonOf(plan);
+  const from = jsonOf(job);
   const hash = hashOf(bytes);
-  const issued = plan.joints.filter(({ verdict }) => verdict !== 'stop');
-  const cards = issued.map((joint) => utf8(JSON.stringify(joint)));
-  return {
+  const joints = plan.joints.filter(({ verdict }) => verdict !== 'stop');
+  const cards = joints.map(jsonOf);
+  const valveCards = valves.map(jsonOf);
+  const issued: Omit<Issue, 'entries'> = {
     plan: {
       number,
       plan: hash,
@@ -32,10 +63,23 @@ export function issuePlan(plan: Plan, number: string, jointId: (tag: string) => 
       ...(earlier === undefined ? {} : { earlier }),
       tools: plan.tools.map(({ serial, name, due }) => ({ serial, name, due })),
     },
-    cards: issued.map((joint, at) => ({ number, plan: hash, slice: sliceOf(joint, jointId(joint.tag), hashOf(cards[at]!)) })),
-    attachments: [bytes, ...cards],
+    job: { number, plan: hash, job: hashOf(from) },
+    cards: joints.map((joint, at) => ({ number, plan: hash, slice: sliceOf(joint, jointId(joint.tag), hashOf(cards[at]!)) })),
+    valves: valves.map(({ tag }, at) => ({ number, joint: jointId(tag), tag, card: hashOf(valveCards[at]!) })),
+    attachments: [bytes, from, ...cards, ...valveCards],
+  };
+  return {
+    ...issued,
+    entries: [
+      { kind: 'plan-issued', body: issued.plan },
+      { kind: 'job-kept', body: issued.job },
+      ...issued.cards.map((body) => ({ kind: 'card-issued' as const, body })),
+      ...issued.valves.map((body) => ({ kind: 'valve-issued' as const, body })),
+    ],
   };
 }
+
+const jsonOf = (value: unknown): Uint8Array => utf8(JSON.stringify(value));
 
 const sliceOf = (joint: JointPlan, id: string, card: Slice['card']): Slice => ({
   joint: id,

@@ -1,5 +1,14 @@
-import type { JointPlan } from '@clampwright/core';
-import { type BodyOf, type Fold, type JointDraft, type Kept, type KindName, openFold, readUtf8 } from '@clampwright/record';
+import type { Job, JointPlan, Tool } from '@clampwright/core';
+import {
+  type BodyOf,
+  type Fold,
+  type IssuedValve,
+  type JointDraft,
+  type Kept,
+  type KindName,
+  openFold,
+  readUtf8,
+} from '@clampwright/record';
 import type { Device } from '@clampwright/sync';
 import { type Watched, watched } from './store.ts';
 
@@ -16,8 +25,13 @@ export interface Book {
   readonly refresh: () => Promise<void>;
   readonly joints: () => readonly JointDraft[];
   readonly cardOf: (joint: JointDraft) => JointPlan | undefined;
+  readonly valveOf: (joint: JointDraft) => IssuedValve | undefined;
+  /** what a plan was made from */
+  readonly jobOf: (plan: string | undefined) => Job | undefined;
+  /** tools whose charts are loaded in this book, those withdrawn left out */
+  readonly loadedTools: () => readonly Tool[];
   readonly nameOf: (person: string) => string | undefined;
-  /** hashes of cards and names that entries tell of */
+  /** hashes of cards, charts and names that entries tell of */
   readonly attachments: () => readonly string[];
 }
 
@@ -25,11 +39,14 @@ export async function openBook(device: Device, job: string): Promise<Book> {
   const fold = openFold();
   const version = watched(0);
   const files = new Map<string, Uint8Array>();
-  const cards = new Map<string, JointPlan>();
+  const parsed = new Map<string, unknown>();
   let read = 0;
   const joints = () => fold.ids('joint').map((id) => fold.state('joint', id));
+  const latestJob = () => fold.state('book', 'book').plans.findLast(({ withdrawn }) => withdrawn === undefined)?.job;
   const attachments = () => [
-    ...joints().flatMap(({ plan }) => (plan ? [plan.slice.card] : [])),
+    ...joints().flatMap(({ plan, valve }) => [...(plan ? [plan.slice.card] : []), ...(valve ? [valve.card] : [])]),
+    ...[latestJob()].filter((hash) => hash !== undefined),
+    ...fold.ids('tool').flatMap((id) => fold.state('tool', id).sheet ?? []),
     ...fold.ids('person').flatMap((id) => fold.state('person', id).nameHash ?? []),
   ];
   const refresh = async () => {
@@ -43,6 +60,13 @@ export async function openBook(device: Device, job: string): Promise<Book> {
     version.set(version.get() + 1);
   };
   await refresh();
+  /** what an attachment says, read once */
+  const json = <T>(hash: string | undefined): T | undefined => {
+    const bytes = hash === undefined ? undefined : files.get(hash);
+    if (hash === undefined || !bytes) return undefined;
+    if (!parsed.has(hash)) parsed.set(hash, JSON.parse(readUtf8(bytes) ?? 'null'));
+    return parsed.get(hash) as T;
+  };
   return {
     job,
     device,
@@ -57,14 +81,15 @@ export async function openBook(device: Device, job: string): Promise<Book> {
       version.set(version.get() + 1);
       return kept;
     },
-    cardOf: ({ plan }) => {
-      const hash = plan?.slice.card;
-      const bytes = hash === undefined ? undefined : files.get(hash);
-      if (hash === undefined || !bytes) return undefined;
-      const card = cards.get(hash) ?? (JSON.parse(readUtf8(bytes) ?? 'null') as JointPlan);
-      cards.set(hash, card);
-      return card;
-    },
+    cardOf: ({ plan }) => json<JointPlan>(plan?.slice.card),
+    valveOf: ({ valve }) => json<IssuedValve>(valve?.card),
+    jobOf: (number) => json<Job>(fold.state('book', 'book').plans.findLast((one) => one.number === number)?.job),
+    loadedTools: () =>
+      fold.ids('tool').flatMap((id) => {
+        const { sheet, withdrawn } = fold.state('tool', id);
+        const tool = withdrawn ? undefined : json<Tool>(sheet);
+        return tool ? [tool] : [];
+      }),
     nameOf: (person) => {
       const hash = fold.state('person', person).nameHash;
       const bytes = hash && files.get(hash);

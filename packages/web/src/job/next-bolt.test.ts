@@ -1,24 +1,19 @@
-import { readFileSync } from 'node:fs';
 import { planJob } from '@clampwright/core';
-import { readJob } from '@clampwright/papers';
 import { issuePlan, openFold } from '@clampwright/record';
 import { jointId, testWriter } from '@clampwright/record/test-book';
 import { describe, expect, test } from 'vitest';
+import { demoJob } from '../../test/demo-job.ts';
 import { currentStep, stepStates, taskOf } from './next-bolt.ts';
 
-const plan = planJob(
-  readJob((path) => {
-    try {
-      return new Uint8Array(readFileSync(`demo/${path}`));
-    } catch {
-      return 'missing';
-    }
-  }).job!,
-);
+const job = demoJob();
+const plan = planJob(job);
 
 /** One joint of the demo as issued, and a phone that works on it. */
 function opened(tag: string) {
-  const issue = issuePlan(plan, 'P-1', (one) => jointId(1 + plan.joints.findIndex(({ tag: known }) => known === one)));
+  const issue = issuePlan(job, plan, [], {
+    number: 'P-1',
+    jointId: (one) => jointId(1 + plan.joints.findIndex(({ tag: known }) => known === one)),
+  });
   const [planner, phone] = [testWriter(1), testWriter(2)];
   const fold = openFold();
   fold.add(planner.write('plan-issued', issue.plan));

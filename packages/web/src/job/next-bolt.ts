@@ -1,13 +1,19 @@
-import type { JointPlan, StepPlan } from '@clampwright/core';
-import type { JointDraft, Tightened } from '@clampwright/record';
+import type { JointPlan, StepPlan, StepSetting } from '@clampwright/core';
+import { isFor, type JointDraft, type Tightened } from '@clampwright/record';
 
 /** What is to be done at one bolt in one step, by the card and by the tool that took over, if one did. */
 export interface BoltTask {
   readonly bolt: number;
   readonly plan: StepPlan;
   readonly tool?: string;
+  /** the tool of the step, or of the step before it where it names none: a mark at an angle is turned to with the same tool */
+  readonly inHand?: string | undefined;
   /** as the tool shows it; absent where the step has none */
   readonly setting?: string;
+  /** N·mm */
+  readonly torque?: number | undefined;
+  /** of the reaction arm, N */
+  readonly reaction?: number | undefined;
 }
 
 /** One step of a joint and how far it has come. */
@@ -50,20 +56,32 @@ function openInRound(joint: JointDraft, bolts: readonly number[], step: string):
 
 const told = (joint: JointDraft, bolt: number, step: string): readonly Tightened[] => joint.bolts.get(bolt)?.steps[step] ?? [];
 
-const planOf = (card: JointPlan, bolt: number, step: string): StepPlan | undefined =>
-  card.subgroups.find(({ positions }) => positions.includes(bolt))?.tightening?.steps.find(({ name }) => name === step);
+const stepsOf = (card: JointPlan, bolt: number): readonly StepPlan[] =>
+  card.subgroups.find(({ positions }) => positions.includes(bolt))?.tightening?.steps ?? [];
+
+const planOf = (card: JointPlan, bolt: number, step: string): StepPlan | undefined => stepsOf(card, bolt).find(({ name }) => name === step);
 
 /** What to do at a bolt in a step. */
 export function taskOf(joint: JointDraft, card: JointPlan, bolt: number, step: string): BoltTask | undefined {
-  const plan = planOf(card, bolt, step);
+  const steps = stepsOf(card, bolt);
+  const at = steps.findIndex(({ name }) => name === step);
+  const plan = steps[at];
   if (!plan) return undefined;
-  const planned = plan.setting;
-  if (!planned) return { bolt, plan };
+  if (plan.setting) return { bolt, plan, ...setFor(joint, bolt, step, plan.setting) };
+  const before = plan.end.kind === 'mark at angle' ? steps.slice(0, at).findLast(({ setting }) => setting) : undefined;
+  return { bolt, plan, inHand: before && setFor(joint, bolt, before.name, before.setting!).tool };
+}
+
+/** The planned setting, or that of the tool that took over. */
+function setFor(joint: JointDraft, bolt: number, step: string, planned: StepSetting) {
   const swap = joint.swaps.findLast(({ from }) => from === planned.tool);
-  const instead = swap?.settings.find((one) => one.step === step);
-  return swap && instead
-    ? { bolt, plan, tool: swap.to, setting: instead.setting }
-    : { bolt, plan, tool: planned.tool, setting: planned.text };
+  const instead = swap?.settings.find((one) => isFor(one, bolt, step));
+  if (!swap || !instead) {
+    const { tool, text: setting, torque, reaction } = planned;
+    return { tool, inHand: tool, setting, torque, reaction };
+  }
+  const { setting, torqueNewtonMillimetre: torque, reactionNewton: reaction } = instead;
+  return { tool: swap.to, inHand: swap.to, setting, torque, reaction };
 }
 
 /** Bolts done in a step, the last first: what may be taken back. */

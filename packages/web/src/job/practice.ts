@@ -8,7 +8,7 @@ const hex = (bytes: Uint8Array) => [...bytes].map((byte) => byte.toString(16).pa
 
 /** Issues the demo yard's plan on this device alone, with one person who practises. */
 export async function beginPractice(db: Database, name: string): Promise<void> {
-  const { default: plan } = await import('virtual:practice-plan');
+  const { default: demo } = await import('virtual:practice-job');
   await db.clear('shelf');
   await db.clear('kept');
   const keys = keyPairOf(random(32));
@@ -18,11 +18,9 @@ export async function beginPractice(db: Database, name: string): Promise<void> {
   const nameHash = await device.attach(job, utf8(name));
   await device.append(job, 'device-enrolled', { device: device.id, key: hex(keys.publicKey), name: 'practice' });
   await device.append(job, 'person-enrolled', { person, name: nameHash, roles: ['planner', 'crew', 'inspector'] });
-  const ids = new Map(plan.joints.map(({ tag }) => [tag, idOf('joint', random(16))]));
-  const issue = issuePlan(plan, 'PRACTICE', (tag) => ids.get(tag)!);
+  const issue = issuePlan(demo.job, demo.plan, demo.valves, { number: 'PRACTICE', jointId: () => idOf('joint', random(16)) });
   for (const bytes of issue.attachments) await device.attach(job, bytes);
-  await device.append(job, 'plan-issued', issue.plan, { by: person });
-  for (const card of issue.cards) await device.append(job, 'card-issued', card, { by: person });
+  for (const { kind, body } of issue.entries) await device.append(job, kind, body, { by: person });
   await keep(db, 'holder', person);
   await keep(db, 'identity', {
     secret: keys.secret,

@@ -28,6 +28,8 @@ export interface OpenWorld {
   readonly identity: Identity;
   readonly device: Device;
   readonly books: Watched<readonly Book[]>;
+  /** the yard's own book: tools with their charts, batteries; practice has none */
+  readonly yard: Book | undefined;
   readonly sync: Watched<SyncState>;
   readonly waiting: Watched<number>;
   /** minutes between this clock and the server's */
@@ -42,6 +44,7 @@ export async function openWorld(db: Database, world: World): Promise<OpenWorld |
   if (!identity) return undefined;
   const device = openDevice({ shelf: browserShelf(db), keys: keyPairOf(identity.secret), now: () => new Date() });
   const books = watched<readonly Book[]>(await Promise.all(identity.books.map((job) => openBook(device, job))));
+  const yard = identity.yard === '' ? undefined : await openBook(device, identity.yard);
   for (const book of books.get()) book.version.subscribe(() => void count());
   const sync = watched<SyncState>({ kind: 'not yet' });
   const waiting = watched(0);
@@ -84,7 +87,7 @@ export async function openWorld(db: Database, world: World): Promise<OpenWorld |
     if (!logKey.ok) return;
     clockOff.set(await minutesOff(server).catch(() => clockOff.get()));
     await takeNewBooks(client);
-    for (const book of books.get()) {
+    for (const book of [...books.get(), ...(yard ? [yard] : [])]) {
       const synced = await syncBook(device, book.job, httpTransport({ server, token }), logKey.value);
       await book.refresh();
       if (synced.stopped) {
@@ -106,6 +109,7 @@ export async function openWorld(db: Database, world: World): Promise<OpenWorld |
     identity,
     device,
     books,
+    yard,
     sync,
     waiting,
     clockOff,

@@ -46,6 +46,7 @@ export function TodayScreen() {
           </Section>
         );
       })}
+      <Valves />
       <RadioStop />
       {open > 0 ? <Banner level="mind">{say('today.findings', { count: open })}</Banner> : null}
       <Tools />
@@ -78,6 +79,30 @@ function JointList({ states }: { readonly states: readonly JointState[] }) {
         </li>
       ))}
     </ul>
+  );
+}
+
+function Valves() {
+  const say = useSay();
+  const { book } = useJob();
+  const valves = book.joints().flatMap((joint) => {
+    const valve = book.valveOf(joint);
+    return valve ? [{ id: joint.joint, tag: valve.tag, verdict: valve.plan.verdict }] : [];
+  });
+  if (valves.length === 0) return null;
+  return (
+    <Section title={say('today.valves')}>
+      <ul className={css.list}>
+        {valves.map(({ id, tag, verdict }) => (
+          <li key={id}>
+            <Link href={`/valve/${id}`} className={css.item}>
+              <strong>{tag}</strong>
+              <span>{say('today.valve', { verdict: verdict === 'stop' ? 'stop' : verdict === 'by hand' ? 'hand' : 'tool' })}</span>
+            </Link>
+          </li>
+        ))}
+      </ul>
+    </Section>
   );
 }
 

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { useLocation } from 'wouter';
+import { useLocation, useSearchParams } from 'wouter';
 import { today } from '../job/today.ts';
 import { readNumber } from '../language/read-number.ts';
 import { useSay } from '../language/speech.tsx';
@@ -11,6 +11,8 @@ export function ToolScreen({ tool }: { readonly tool: string }) {
   const say = useSay();
   const { world, book } = useJob();
   const [, go] = useLocation();
+  const [asked] = useSearchParams();
+  const then = asked.get('then') ?? '/';
   const { name, due, checks } = book.fold.state('tool', tool);
   const [setting, setSetting] = useState('');
   const [reading, setReading] = useState('');
@@ -21,11 +23,11 @@ export function ToolScreen({ tool }: { readonly tool: string }) {
       { tool, setting: setting.trim(), passed, ...(torque === undefined ? {} : { readingNewtonMillimetre: Math.round(torque * 1000) }) },
       world.holder,
     );
-    if (passed) go('/');
+    if (passed) go(then);
   };
   const failed = checks.findLast(({ mention }) => mention.on === today())?.passed === false;
   return (
-    <Page title={say('joint.tool-check', { tool })} back="/">
+    <Page title={say('joint.tool-check', { tool })} back={then}>
       <Soft>
         {name} {due === undefined ? '' : say(due < today() ? 'today.tool-expired' : 'today.tool-due', { due })}
       </Soft>

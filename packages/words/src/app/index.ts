@@ -1,8 +1,9 @@
 /** What the app says, in the reader's language. English is there at once; the others are loaded when they are asked for. */
-import type { AssemblyCheck, CautionCode, EndSignal, Param, SafeStop, StepName, StepPlan } from '@clampwright/core';
-import { IntlMessageFormat } from 'intl-messageformat';
+
+import type { AssemblyCheck, CautionCode, EndSignal, SafeStop, StepName, StepPlan, ValveCaution } from '@clampwright/core';
 import { type Language, localeOf } from '../language.ts';
 import { APP_EN, type AppKey, type AppTexts } from './en.ts';
+import { filler, type Params } from './filler.ts';
 import type { TradeTexts } from './trade.ts';
 import { TRADE_EN } from './trade-en.ts';
 
@@ -24,8 +25,6 @@ const LOADERS: { readonly [L in Language]: () => Promise<Texts> } = {
 };
 export const loadTexts = (language: Language): Promise<Texts> => LOADERS[language]();
 
-type Params = Readonly<Record<string, Extract<Param, string | number>>>;
-
 /** Says a text of the app. */
 export type Say = (key: AppKey, params?: Params) => string;
 
@@ -36,6 +35,7 @@ export interface Trade {
   /** the setting as the tool shows it, or what stands in its place */
   readonly setting: (step: StepPlan, setting?: string) => string;
   readonly caution: (code: CautionCode) => string;
+  readonly valveCaution: (code: ValveCaution) => string;
   readonly check: (check: AssemblyCheck) => string;
   readonly rest: (where: SafeStop) => string;
   /** a figure in the reader's way of writing numbers */
@@ -49,12 +49,7 @@ export interface Speaker {
 
 export function speaker(language: Language, { app, trade }: Texts): Speaker {
   const locale = localeOf(language);
-  const compiled = new Map<string, IntlMessageFormat>();
-  const fill = (text: string, params: Params = {}): string => {
-    const message = compiled.get(text) ?? new IntlMessageFormat(text, locale);
-    compiled.set(text, message);
-    return String(message.format(params));
-  };
+  const fill = filler(language);
   const figure = (value: number, digits: number) =>
     value.toLocaleString(locale, { minimumFractionDigits: digits, maximumFractionDigits: digits });
   return {
@@ -69,6 +64,7 @@ export function speaker(language: Language, { app, trade }: Texts): Speaker {
             : trade.end[end.kind],
       setting: ({ end }, setting) => setting ?? trade.noSetting[end.kind],
       caution: (code) => trade.caution[code],
+      valveCaution: (code) => trade.valveCaution[code],
       check: (check) => trade.check[check],
       rest: (where) => trade.rest[where],
       figure,

@@ -81,4 +81,13 @@ export const TRADE_DE: TradeTexts = {
     'after the first step, before marking': 'nach dem ersten Schritt aller Schrauben, vor dem Markieren',
     'after all bolts are snug': 'wenn alle Schrauben handfest sind',
   },
+  valveCaution: {
+    'first pull opens': 'Der erste Zug öffnet: Ein Schieber, der mit Gewalt geschlossen wird, geht vielleicht nicht wieder auf.',
+    'seat by hand': 'Das Werkzeug vor dem Ende abnehmen: von Hand in den Sitz fahren.',
+    'not into the back-seat': 'Nicht in den Rücksitz fahren; ganz offen eine Umdrehung zurück.',
+    'count turns': 'Umdrehungen laut mitzählen; anhalten, wo sie vom Plan abweichen.',
+    'rising stem': 'Von der steigenden Spindel fernbleiben.',
+    'position indicator watched': 'Eine zweite Person beobachtet die Stellungsanzeige.',
+    'arm clear of the wheel': 'Der Reaktionsarm steht an etwas Festem, nie an Handrad oder Spindel.',
+  },
 };

@@ -81,4 +81,13 @@ export const TRADE_ES: TradeTexts = {
     'after the first step, before marking': 'tras la primera etapa de todos los tornillos, antes de marcar',
     'after all bolts are snug': 'cuando todos los tornillos tienen el apriete de contacto',
   },
+  valveCaution: {
+    'first pull opens': 'El primer giro abre: una compuerta cerrada a la fuerza puede no volver a abrir.',
+    'seat by hand': 'Quitar la herramienta antes del final: asentar a mano.',
+    'not into the back-seat': 'No entrar en el contraasiento; al quedar abierta, una vuelta atrás.',
+    'count turns': 'Contar las vueltas en voz alta; parar donde difieran del plan.',
+    'rising stem': 'Mantenerse lejos del vástago ascendente.',
+    'position indicator watched': 'Una segunda persona vigila el indicador de posición.',
+    'arm clear of the wheel': 'El brazo de reacción se apoya en algo fijo, nunca en el volante ni en el vástago.',
+  },
 };

@@ -79,4 +79,13 @@ export const TRADE_PL: TradeTexts = {
     'after the first step, before marking': 'po pierwszym kroku wszystkich śrub, przed znakowaniem',
     'after all bolts are snug': 'gdy wszystkie śruby mają dociąg',
   },
+  valveCaution: {
+    'first pull opens': 'Pierwsze pociągnięcie otwiera: zasuwa zamknięta siłą może się już nie otworzyć.',
+    'seat by hand': 'Zdjąć narzędzie przed końcem: do gniazda dokręcić ręką.',
+    'not into the back-seat': 'Nie dokręcać w górne gniazdo zwrotne; po otwarciu cofnąć o jeden obrót.',
+    'count turns': 'Liczyć obroty na głos; przerwać, gdy różnią się od planu.',
+    'rising stem': 'Trzymać się z dala od wznoszącego się trzpienia.',
+    'position indicator watched': 'Druga osoba obserwuje wskaźnik położenia.',
+    'arm clear of the wheel': 'Ramię reakcyjne opiera się o coś nieruchomego, nigdy o kółko ani o trzpień.',
+  },
 };

@@ -80,4 +80,13 @@ export const TRADE_PT: TradeTexts = {
     'after the first step, before marking': 'após a primeira etapa de todos os parafusos, antes de marcar',
     'after all bolts are snug': 'quando todos os parafusos têm o aperto de encosto',
   },
+  valveCaution: {
+    'first pull opens': 'A primeira rotação abre: uma cunha fechada à força pode não voltar a abrir.',
+    'seat by hand': 'Tirar a ferramenta antes do fim: assentar à mão.',
+    'not into the back-seat': 'Não entrar no contra-assento; quando aberta, uma volta atrás.',
+    'count turns': 'Contar as voltas em voz alta; parar onde diferem do plano.',
+    'rising stem': 'Manter-se longe da haste ascendente.',
+    'position indicator watched': 'Uma segunda pessoa vigia o indicador de posição.',
+    'arm clear of the wheel': 'O braço de reação apoia-se em algo fixo, nunca no volante nem na haste.',
+  },
 };

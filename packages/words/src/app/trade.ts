@@ -1,4 +1,4 @@
-import type { AssemblyCheck, CautionCode, EndSignal, SafeStop, StepName } from '@clampwright/core';
+import type { AssemblyCheck, CautionCode, EndSignal, SafeStop, StepName, ValveCaution } from '@clampwright/core';
 
 /** The plan's words in one language: what a card says of steps, ends, cautions and checks. */
 export interface TradeTexts {
@@ -9,5 +9,7 @@ export interface TradeTexts {
   readonly noSetting: Readonly<Record<EndSignal['kind'], string>>;
   readonly caution: Readonly<Record<CautionCode, string>>;
   readonly check: Readonly<Record<AssemblyCheck, string>>;
+  /** said with every valve that a tool turns */
+  readonly valveCaution: Readonly<Record<ValveCaution, string>>;
   readonly rest: Readonly<Record<SafeStop, string>>;
 }

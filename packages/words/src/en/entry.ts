@@ -8,6 +8,7 @@ export const ENTRY_TEXTS = {
   'entry.bolt-tightened': '{joint} bolt {bolt}: {step}, {end}',
   'entry.bolt-trouble': '{joint} bolt {bolt}: {what}',
   'entry.card-issued': '{joint}: card of plan {number} issued',
+  'entry.chart-loaded': 'setting chart of tool {tool} loaded, certificate {certificate}',
   'entry.concession-granted': 'concession {number}: {text} ({authority})',
   'entry.correction': 'corrects {entry}: {reason}',
   'entry.datum-confirmed': '{joint}: datum confirmed: bolt 1 {boltOne}, {direction}, seen from {from}',
@@ -17,6 +18,7 @@ export const ENTRY_TEXTS = {
   'entry.gauge-read': 'battery {battery}: {bars} of {of} bars',
   'entry.imported': 'taken over from file {name}',
   'entry.inspected': '{joint} bolt {bolt}: inspected by {rule}, {passed, select, yes {passed} other {FAILED}}',
+  'entry.job-kept': 'what plan {number} was made from, kept',
   'entry.joint-signed': '{joint}: signed as {as}',
   'entry.loosened': '{joint} bolts {bolts}: loosened',
   'entry.lot-registered': 'lot {name} registered: {designation}',
@@ -40,6 +42,7 @@ export const ENTRY_TEXTS = {
   'entry.tool-registered': 'tool {tool} registered: {name}, certificate {certificate}, due {due}',
   'entry.tool-swapped': '{joint}: tool {from} changed for {to}',
   'entry.tool-withdrawn': 'tool {tool} withdrawn: {reason}',
+  'entry.valve-issued': '{joint}: valve of plan {number} issued',
   'entry.valve-turned': '{joint}: valve turned, {direction}, {turns} turns',
   'entry.unknown': 'entry of kind {kind}, version {version}: kept as it came',
 } as const;

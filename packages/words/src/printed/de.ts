@@ -415,6 +415,9 @@ const PRINTED: PrintedTexts = {
   'entry.tool-swapped': '{joint}: Werkzeug {from} gegen {to} getauscht',
   'entry.tool-withdrawn': 'Werkzeug {tool} zurückgezogen: {reason}',
   'entry.valve-turned': '{joint}: Armatur gedreht, {direction}, {turns} Umdrehungen',
+  'entry.chart-loaded': 'Einstelltabelle von Werkzeug {tool} geladen, Zertifikat {certificate}',
+  'entry.job-kept': 'Auftrag von Plan {number} aufbewahrt',
+  'entry.valve-issued': '{joint}: Armatur von Plan {number} ausgegeben',
   'entry.unknown': 'Eintrag der Art {kind}, Version {version}: aufbewahrt, wie er kam',
 };
 

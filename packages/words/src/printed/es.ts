@@ -414,6 +414,9 @@ const PRINTED: PrintedTexts = {
   'entry.tool-swapped': '{joint}: herramienta {from} cambiada por {to}',
   'entry.tool-withdrawn': 'herramienta {tool} retirada: {reason}',
   'entry.valve-turned': '{joint}: válvula girada, {direction}, {turns} vueltas',
+  'entry.chart-loaded': 'cargada la tabla de ajustes de la herramienta {tool}, certificado {certificate}',
+  'entry.job-kept': 'guardado el trabajo del plan {number}',
+  'entry.valve-issued': '{joint}: emitida la válvula del plan {number}',
   'entry.unknown': 'entrada de tipo {kind}, versión {version}: guardada como llegó',
 };
 

@@ -417,6 +417,9 @@ const PRINTED: PrintedTexts = {
   'entry.tool-swapped': '{joint}: narzędzie {from} zamieniono na {to}',
   'entry.tool-withdrawn': 'narzędzie {tool} wycofane: {reason}',
   'entry.valve-turned': '{joint}: armatura obrócona, {direction}, obrotów {turns}',
+  'entry.chart-loaded': 'wczytano tabelę nastaw narzędzia {tool}, świadectwo {certificate}',
+  'entry.job-kept': 'zachowano zlecenie planu {number}',
+  'entry.valve-issued': '{joint}: wydano armaturę planu {number}',
   'entry.unknown': 'wpis rodzaju {kind}, wersja {version}: zachowany tak, jak nadszedł',
 };
 

@@ -414,6 +414,9 @@ const PRINTED: PrintedTexts = {
   'entry.tool-swapped': '{joint}: ferramenta {from} trocada por {to}',
   'entry.tool-withdrawn': 'ferramenta {tool} retirada: {reason}',
   'entry.valve-turned': '{joint}: válvula rodada, {direction}, {turns} voltas',
+  'entry.chart-loaded': 'carregada a tabela de regulações da ferramenta {tool}, certificado {certificate}',
+  'entry.job-kept': 'guardado o trabalho do plano {number}',
+  'entry.valve-issued': '{joint}: emitida a válvula do plano {number}',
   'entry.unknown': 'entrada do tipo {kind}, versão {version}: guardada como chegou',
 };
 

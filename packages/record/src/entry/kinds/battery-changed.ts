@@ -13,6 +13,7 @@ export const batteryChanged = defineKind<z.infer<typeof body>>({
       if (draft.battery === battery) {
         draft.inTool = tool;
         draft.boltsSinceChange = 0;
+        draft.firstReading = draft.readings.length;
       } else delete draft.inTool;
     },
   },

@@ -12,7 +12,7 @@ export const gaugeRead = defineKind<z.infer<typeof body>>({
   fold: {
     battery: (battery, told) => {
       const { bars, of } = told.body;
-      battery.readings.push({ mention: mentionOf(told), bars, of });
+      battery.readings.push({ mention: mentionOf(told), bars, of, pulls: battery.boltsSinceChange });
     },
   },
 });

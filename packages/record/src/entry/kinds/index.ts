@@ -7,6 +7,7 @@ import { boltReplaced } from './bolt-replaced.ts';
 import { boltTightened } from './bolt-tightened.ts';
 import { boltTrouble } from './bolt-trouble.ts';
 import { cardIssued } from './card-issued.ts';
+import { chartLoaded } from './chart-loaded.ts';
 import { concessionGranted } from './concession-granted.ts';
 import { correction } from './correction.ts';
 import { datumConfirmed } from './datum-confirmed.ts';
@@ -16,6 +17,7 @@ import { gapRead } from './gap-read.ts';
 import { gaugeRead } from './gauge-read.ts';
 import { imported } from './imported.ts';
 import { inspected } from './inspected.ts';
+import { jobKept } from './job-kept.ts';
 import { jointSigned } from './joint-signed.ts';
 import { loosened } from './loosened.ts';
 import { lotRegistered } from './lot-registered.ts';
@@ -39,6 +41,7 @@ import { toolCutOut } from './tool-cut-out.ts';
 import { toolRegistered } from './tool-registered.ts';
 import { toolSwapped } from './tool-swapped.ts';
 import { toolWithdrawn } from './tool-withdrawn.ts';
+import { valveIssued } from './valve-issued.ts';
 import { valveTurned } from './valve-turned.ts';
 
 export const KINDS = {
@@ -50,6 +53,7 @@ export const KINDS = {
   'bolt-tightened': boltTightened,
   'bolt-trouble': boltTrouble,
   'card-issued': cardIssued,
+  'chart-loaded': chartLoaded,
   'concession-granted': concessionGranted,
   correction,
   'datum-confirmed': datumConfirmed,
@@ -59,6 +63,7 @@ export const KINDS = {
   'gauge-read': gaugeRead,
   imported,
   inspected,
+  'job-kept': jobKept,
   'joint-signed': jointSigned,
   loosened,
   'lot-registered': lotRegistered,
@@ -82,6 +87,7 @@ export const KINDS = {
   'tool-registered': toolRegistered,
   'tool-swapped': toolSwapped,
   'tool-withdrawn': toolWithdrawn,
+  'valve-issued': valveIssued,
   'valve-turned': valveTurned,
 } as const;
 

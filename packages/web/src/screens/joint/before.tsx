@@ -2,7 +2,7 @@ import { remedy, says } from '@clampwright/words';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import type { OpenJoint } from '../../job/open-joint.ts';
-import { today } from '../../job/today.ts';
+import { isChecked } from '../../job/today.ts';
 import { useSay, useTrade } from '../../language/speech.tsx';
 import css from '../../ui/page.module.css';
 import { Banner, Button, Facts, LinkButton, Page, Row, Section, Soft } from '../../ui/page.tsx';
@@ -21,9 +21,7 @@ export function BeforeScreen({ state }: { readonly state: OpenJoint }) {
   const { joint, card, holds, withdrawn, where, steps } = state;
   const named = world.holder !== undefined;
   const needsSnug = card.checks.some(({ check }) => check === 'snug: firm contact');
-  const toolsUnchecked = toolsOf(state).filter(
-    (tool) => !book.fold.state('tool', tool).checks.some(({ mention, passed }) => passed && mention.on === today()),
-  );
+  const toolsUnchecked = toolsOf(state).filter((tool) => !isChecked(book, tool));
   const ready =
     named &&
     withdrawn === undefined &&
@@ -64,7 +62,9 @@ export function BeforeScreen({ state }: { readonly state: OpenJoint }) {
           {toolsUnchecked.map((tool) => (
             <Section key={tool} title={say('joint.tool-check', { tool })}>
               <Soft>{say('joint.tool-check-text')}</Soft>
-              <LinkButton href={`/tool/${encodeURIComponent(tool)}`}>{say('joint.tool-check', { tool })}</LinkButton>
+              <LinkButton href={`/tool/${encodeURIComponent(tool)}?then=/joint/${joint.joint}`}>
+                {say('joint.tool-check', { tool })}
+              </LinkButton>
             </Section>
           ))}
           <Section title={say('joint.cautions')}>

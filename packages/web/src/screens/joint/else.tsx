@@ -4,7 +4,7 @@ import { useLocation } from 'wouter';
 import { currentStep, taskOf } from '../../job/next-bolt.ts';
 import type { OpenJoint } from '../../job/open-joint.ts';
 import { useSay } from '../../language/speech.tsx';
-import { Banner, Button, Field, Page, Row, Section, Soft } from '../../ui/page.tsx';
+import { Banner, Button, Field, LinkButton, Page, Row, Section, Soft } from '../../ui/page.tsx';
 import { smallPhoto } from '../../ui/small-photo.ts';
 import { useJob } from '../../ui/world-context.ts';
 
@@ -16,7 +16,8 @@ export function ElseScreen({ state, bolt }: { readonly state: OpenJoint; readonl
   const { joint, card, steps } = state;
   const back = `/joint/${joint.joint}/tighten`;
   const step = currentStep(steps)?.step;
-  const tool = step === undefined ? undefined : taskOf(joint, card, bolt, step)?.tool;
+  const task = step === undefined ? undefined : taskOf(joint, card, bolt, step);
+  const tool = task?.inHand;
   const [what, setWhat] = useState<(typeof TROUBLES)[number]>();
   const [text, setText] = useState('');
   const [next, setNext] = useState<'cut-out' | 'trouble' | 'photo'>();
@@ -62,11 +63,7 @@ export function ElseScreen({ state, bolt }: { readonly state: OpenJoint; readonl
         </Section>
       )}
       {tool === undefined ? null : <Battery tool={tool} />}
-      {tool === undefined ? null : (
-        <Section title={say('else.swap')}>
-          <Soft>{say('else.swap-none')}</Soft>
-        </Section>
-      )}
+      {task?.tool === undefined ? null : <LinkButton href={`/joint/${joint.joint}/swap/${bolt}`}>{say('else.swap')}</LinkButton>}
       <Section title={say('tighten.else')}>
         <Row>
           {TROUBLES.map((one) => (
@@ -93,7 +90,9 @@ export function ElseScreen({ state, bolt }: { readonly state: OpenJoint; readonl
 function Battery({ tool }: { readonly tool: string }) {
   const say = useSay();
   const { world, book } = useJob();
-  const batteries = book.fold.ids('battery').map((id) => book.fold.state('battery', id));
+  const listed = book.jobOf(book.fold.state('book', 'book').plans.at(-1)?.number)?.batteries ?? [];
+  const known = new Set([...book.fold.ids('battery'), ...listed.map(({ serial }) => serial)]);
+  const batteries = [...known].sort().map((id) => book.fold.state('battery', id));
   const inTool = batteries.find((one) => one.inTool === tool);
   const [name, setName] = useState('');
   const change = (battery: string) =>
@@ -113,6 +112,7 @@ function Battery({ tool }: { readonly tool: string }) {
               </Button>
             ))}
           </Row>
+          <Soft>{say('else.gauge-when')}</Soft>
           {inTool.readings.length > 0 ? (
             <Soft>{say('today.gauge', { bars: inTool.readings.at(-1)!.bars, of: inTool.readings.at(-1)!.of })}</Soft>
           ) : null}

@@ -1,3 +1,4 @@
+import { lazy } from 'react';
 import { Route, Switch } from 'wouter';
 import { jointState } from '../../job/joint-state.ts';
 import { useSay } from '../../language/speech.tsx';
@@ -7,7 +8,11 @@ import { BeforeScreen } from './before.tsx';
 import { ElseScreen } from './else.tsx';
 import { InspectScreen } from './inspect.tsx';
 import { LoosenScreen } from './loosen.tsx';
+import { plannedTool } from './planned-tool.ts';
 import { TightenScreen } from './tighten.tsx';
+
+// plans anew, so it brings the planner with it
+const SwapScreen = lazy(() => import('./swap.tsx').then(({ SwapScreen }) => ({ default: SwapScreen })));
 
 /** The pages of one joint. */
 export function JointScreens({ id }: { readonly id: string }) {
@@ -34,6 +39,12 @@ export function JointScreens({ id }: { readonly id: string }) {
         <TightenScreen state={here} />
       </Route>
       <Route path="/joint/:joint/else/:bolt">{({ bolt }) => <ElseScreen state={here} bolt={Number(bolt)} />}</Route>
+      <Route path="/joint/:joint/swap/:bolt">
+        {({ bolt }) => {
+          const tool = plannedTool(here, Number(bolt));
+          return tool ? <SwapScreen state={here} {...tool} /> : <BeforeScreen state={here} />;
+        }}
+      </Route>
       <Route path="/joint/:joint/loosen">
         <LoosenScreen state={here} />
       </Route>

@@ -1,8 +1,12 @@
-import type { EndSignal, SafeStop } from '@clampwright/core';
+import { beforeNextBolt, type EndSignal, type SafeStop } from '@clampwright/core';
+import type { BatteryDraft } from '@clampwright/record';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
+import { batteryLeft } from '../../job/battery-left.ts';
+import type { Book } from '../../job/book.ts';
 import { lastTightened, type StepState, taskOf } from '../../job/next-bolt.ts';
 import type { OpenJoint } from '../../job/open-joint.ts';
+import { isChecked } from '../../job/today.ts';
 import { readNumber } from '../../language/read-number.ts';
 import { useSay, useTrade } from '../../language/speech.tsx';
 import { useAwake } from '../../ui/awake.ts';
@@ -62,14 +66,19 @@ function Pull({ state, current }: { readonly state: OpenJoint; readonly current:
   const last = lastTightened(joint, world.device.id);
   const bolts = chosen ? [chosen.bolt] : current.open[0]!;
   const task = taskOf(joint, card, bolts[0]!, current.step);
-  const before = last?.step === current.step ? taskOf(joint, card, last.bolt, current.step)?.setting : undefined;
-  const changes = last !== undefined && task?.setting !== undefined && before !== task.setting;
+  // what this device last recorded here; before its first bolt the tool has to be set, too
+  const before = last && { tool: last.told.tool, setting: last.told.setting };
+  const changes = task?.setting !== undefined && (before?.setting !== task.setting || before.tool !== task.tool);
   const [seen, setSeen] = useState(false);
   if (!task) return null;
-  const battery = batteryIn(
-    book.fold.ids('battery').map((id) => book.fold.state('battery', id)),
-    task.tool,
-  );
+  const battery = batteryIn(book, task.inHand);
+  const left = battery && batteryLeft(battery, book.jobOf(joint.plan?.number), card);
+  const stopsFor =
+    task.tool !== undefined && !isChecked(book, task.tool)
+      ? 'tool'
+      : left && beforeNextBolt(left.sure, task.plan.end.kind === 'mark at angle' ? 'angle' : 'torque') === 'do not start'
+        ? 'battery'
+        : undefined;
   const end: EndSignal['kind'] = current.repeats && moved ? 'stall' : task.plan.end.kind;
   const told = {
     joint: joint.joint,
@@ -119,8 +128,20 @@ function Pull({ state, current }: { readonly state: OpenJoint; readonly current:
           {say('tighten.ends')}: <strong>{trade.end(task.plan.end)}</strong>
         </p>
       </div>
-      {changes && !seen ? (
-        <SettingChange was={before} setting={setting} onSeen={() => setSeen(true)} />
+      {stopsFor === 'tool' ? (
+        <NotYet
+          text={say('tighten.tool-unchecked', { tool: task.tool! })}
+          href={`/tool/${encodeURIComponent(task.tool!)}?then=/joint/${joint.joint}/tighten`}
+          way={say('joint.tool-check', { tool: task.tool! })}
+        />
+      ) : stopsFor === 'battery' ? (
+        <NotYet
+          text={say('tighten.battery-stop', { battery: battery!.battery })}
+          href={`/joint/${joint.joint}/else/${bolts[0]}`}
+          way={say('else.battery')}
+        />
+      ) : changes && !seen ? (
+        <SettingChange was={before?.setting} tool={task.tool!} setting={setting} onSeen={() => setSeen(true)} />
       ) : (
         <MainAction
           key={bolts.join()}
@@ -179,13 +200,11 @@ function PullFacts({
   const trade = useTrade();
   const { book } = useJob();
   const task = taskOf(joint, card, bolt, current.step);
-  const battery = batteryIn(
-    book.fold.ids('battery').map((id) => book.fold.state('battery', id)),
-    task?.tool,
-  );
-  const force = task?.plan.setting?.reaction;
+  const battery = batteryIn(book, task?.inHand);
+  const left = battery && batteryLeft(battery, book.jobOf(joint.plan?.number), card);
+  const force = task?.reaction;
   const shown = force === undefined ? undefined : `${trade.figure(force / 1000, 1)} kN`;
-  const torque = task?.plan.setting?.torque;
+  const torque = task?.torque;
   const facts = [
     say('tighten.left', { count: current.left }),
     task?.tool && say('tighten.tool', { tool: task.tool }),
@@ -194,8 +213,10 @@ function PullFacts({
       (card.reactionPoint === undefined
         ? say('tighten.reaction-force', { force: shown })
         : say('tighten.reaction', { point: card.reactionPoint, force: shown })),
-    task?.tool &&
+    task?.inHand &&
       (battery ? say('tighten.battery', { battery: battery.battery, pulls: battery.boltsSinceChange }) : say('tighten.no-battery')),
+    battery && (left ? say('tighten.battery-left', { sure: left.sure, median: left.median }) : say('tighten.battery-read')),
+    left?.sure === 0 && say('tighten.battery-change'),
   ].filter((one) => typeof one === 'string');
   return (
     <ul className={css.facts}>
@@ -206,8 +227,23 @@ function PullFacts({
   );
 }
 
-const batteryIn = <B extends { readonly inTool?: string }>(batteries: readonly B[], tool: string | undefined): B | undefined =>
-  tool === undefined ? undefined : batteries.find(({ inTool }) => inTool === tool);
+const batteryIn = ({ fold }: Book, tool: string | undefined): BatteryDraft | undefined =>
+  tool === undefined
+    ? undefined
+    : fold
+        .ids('battery')
+        .map((id) => fold.state('battery', id))
+        .find(({ inTool }) => inTool === tool);
+
+/** What has to be done before this bolt, in the place of the action. */
+const NotYet = ({ text, href, way }: { readonly text: string; readonly href: string; readonly way: string }) => (
+  <>
+    <Banner level="stop">{text}</Banner>
+    <LinkButton href={href} kind="act">
+      {way}
+    </LinkButton>
+  </>
+);
 
 /** Takes back the last bolt that this device recorded: a correction, which removes nothing. */
 function Undo({ state: { joint } }: { readonly state: OpenJoint }) {

@@ -1,12 +1,12 @@
 import { useState } from 'react';
-import { useSay } from '../../language/speech.tsx';
+import { useOffice } from '../../language/office-speech.tsx';
 import { Banner, Button, Field } from '../../ui/page.tsx';
 import { FaultLine } from './fault-line.tsx';
 import { type Fault, faultOf, server } from './session.ts';
 
 /** One's own password and passkeys. */
 export function Account() {
-  const say = useSay();
+  const say = useOffice();
   const [old, setOld] = useState('');
   const [password, setPassword] = useState('');
   const [fault, setFault] = useState<Fault>();

@@ -1,13 +1,14 @@
 import { Link } from 'wouter';
 import { jointState } from '../../job/joint-state.ts';
-import { useSay, useTrade } from '../../language/speech.tsx';
+import { useOffice } from '../../language/office-speech.tsx';
+import { useTrade } from '../../language/speech.tsx';
 import css from '../../ui/page.module.css';
 import { Section } from '../../ui/page.tsx';
 import { useJob } from '../../ui/world-context.ts';
 
 /** Every joint and how far it has come, as crews send it. */
 export function Board() {
-  const say = useSay();
+  const say = useOffice();
   const trade = useTrade();
   const { book } = useJob();
   const states = book.fold

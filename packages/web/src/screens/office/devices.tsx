@@ -1,6 +1,6 @@
 import type { Answered } from '@clampwright/sync';
 import { useCallback, useEffect, useState } from 'react';
-import { useSay } from '../../language/speech.tsx';
+import { useOffice } from '../../language/office-speech.tsx';
 import css from '../../ui/page.module.css';
 import { Button, Field, Row, Section } from '../../ui/page.tsx';
 import { useJob } from '../../ui/world-context.ts';
@@ -12,7 +12,7 @@ type Known = Answered<'devices'>['devices'][number];
 
 /** Devices of the job: a code for a new one, and what was enrolled or revoked entered into the book. */
 export function Devices() {
-  const say = useSay();
+  const say = useOffice();
   const { world, book } = useJob();
   const [devices, setDevices] = useState<readonly Known[]>([]);
   const [name, setName] = useState('');

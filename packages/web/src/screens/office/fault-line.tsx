@@ -1,10 +1,10 @@
 import { remedy, says } from '@clampwright/words';
-import { useSay } from '../../language/speech.tsx';
+import { useOffice } from '../../language/office-speech.tsx';
 import { Banner } from '../../ui/page.tsx';
 import type { Fault } from './session.ts';
 
 export function FaultLine({ fault }: { readonly fault: Fault }) {
-  const say = useSay();
+  const say = useOffice();
   if (fault === undefined) return null;
   return (
     <Banner level="stop">

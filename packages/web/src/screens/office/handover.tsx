@@ -1,11 +1,11 @@
-import { useSay } from '../../language/speech.tsx';
+import { useOffice } from '../../language/office-speech.tsx';
 import css from '../../ui/page.module.css';
 import { LinkButton, Section } from '../../ui/page.tsx';
 import { useJob } from '../../ui/world-context.ts';
 
 /** The handover file of the job, written by the server from what has been sent. */
 export function Handover() {
-  const say = useSay();
+  const say = useOffice();
   const { book } = useJob();
   return (
     <Section title={say('office.handover')}>

@@ -4,7 +4,7 @@ import { openDatabase } from '../../device/database.ts';
 import { enrol } from '../../device/enrol.ts';
 import type { Book } from '../../job/book.ts';
 import { useWatched, watched } from '../../job/store.ts';
-import { useSay } from '../../language/speech.tsx';
+import { useOffice } from '../../language/office-speech.tsx';
 import css from '../../ui/page.module.css';
 import { Button, Field, Row, Section } from '../../ui/page.tsx';
 import { useWorld } from '../../ui/world-context.ts';
@@ -15,7 +15,7 @@ const NONE = watched<readonly Book[]>([]);
 
 /** Every job of the yard; each may be taken onto this browser, which then records for it like any device. */
 export function Jobs({ onEnrolled }: { readonly onEnrolled: () => void }) {
-  const say = useSay();
+  const say = useOffice();
   const world = useWorld();
   const here = useWatched(world?.books ?? NONE);
   const [books, setBooks] = useState<Answered<'books'>['books']>([]);

@@ -2,14 +2,14 @@ import type { Notice, Outcome } from '@clampwright/core';
 import type { ModelJoint, ReadModel } from '@clampwright/papers';
 import { remedy, says, whereabouts } from '@clampwright/words';
 import { useState } from 'react';
-import { useSay } from '../../language/speech.tsx';
+import { useOffice } from '../../language/office-speech.tsx';
 import css from '../../ui/page.module.css';
 import { Banner, Button, Field, Section, Soft } from '../../ui/page.tsx';
 import { save } from '../../ui/save.ts';
 
 /** A building model, read on this device: which bolted joints were understood, what was not, and the joint list of it. */
 export function ModelIn() {
-  const say = useSay();
+  const say = useOffice();
   const [busy, setBusy] = useState(false);
   const [read, setRead] = useState<Outcome<ReadModel>>();
   const open = async (file: File | undefined) => {

@@ -1,4 +1,4 @@
-import { useSay } from '../../language/speech.tsx';
+import { OfficeSpeech, useOffice } from '../../language/office-speech.tsx';
 import { Button, Page, Section, Soft } from '../../ui/page.tsx';
 import { useBook, useWorld } from '../../ui/world-context.ts';
 import { Account } from './account.tsx';
@@ -14,9 +14,19 @@ import { server, useSession } from './session.ts';
 import { Settle } from './settle.tsx';
 import { SignIn } from './sign-in.tsx';
 
+interface OfficeProps {
+  readonly onEnrolled: () => void;
+}
+
 /** Where a job is set up, issued, watched and handed over. What is recorded here is recorded by this browser, as on any device. */
-export function OfficeScreen({ onEnrolled }: { readonly onEnrolled: () => void }) {
-  const say = useSay();
+export const OfficeScreen = (props: OfficeProps) => (
+  <OfficeSpeech>
+    <Office {...props} />
+  </OfficeSpeech>
+);
+
+function Office({ onEnrolled }: OfficeProps) {
+  const say = useOffice();
   const world = useWorld();
   const book = useBook();
   const { session, setAccount } = useSession();

@@ -1,7 +1,7 @@
 import type { Plan } from '@clampwright/core';
 import { readUtf8 } from '@clampwright/record';
 import { useState } from 'react';
-import { useSay } from '../../language/speech.tsx';
+import { useOffice } from '../../language/office-speech.tsx';
 import { Banner, Button, Row, Section, Soft } from '../../ui/page.tsx';
 import { save } from '../../ui/save.ts';
 import { useJob } from '../../ui/world-context.ts';
@@ -22,7 +22,7 @@ const PAPERS: readonly PaperName[] = [
 
 /** Papers of the plan in force, made on this device: with or without network. The report lies in the handover file. */
 export function Papers() {
-  const say = useSay();
+  const say = useOffice();
   const { world, book } = useJob();
   const [state, setState] = useState<{ readonly name: PaperName; readonly percent: number } | 'failed'>();
   const issued = book.fold.state('book', 'book').plans.findLast(({ withdrawn }) => withdrawn === undefined);

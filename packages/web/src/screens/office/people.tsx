@@ -1,6 +1,6 @@
 import { idOf, ROLES, utf8 } from '@clampwright/record';
 import { useState } from 'react';
-import { useSay } from '../../language/speech.tsx';
+import { useOffice } from '../../language/office-speech.tsx';
 import css from '../../ui/page.module.css';
 import { Banner, Button, Field, Row, Section } from '../../ui/page.tsx';
 import { useJob } from '../../ui/world-context.ts';
@@ -11,7 +11,7 @@ const CHOICES = ROLES.filter((role) => role === 'planner' || role === 'crew' || 
 
 /** Who takes part in the job, in which role, and the PIN by which devices name them. The planner says which of them sits here. */
 export function People() {
-  const say = useSay();
+  const say = useOffice();
   const { world, book } = useJob();
   const [name, setName] = useState('');
   const [role, setRole] = useState<(typeof CHOICES)[number]>('crew');
@@ -73,7 +73,7 @@ export function People() {
 }
 
 function Pin({ person, name }: { readonly person: string; readonly name: string }) {
-  const say = useSay();
+  const say = useOffice();
   const [pin, setPin] = useState('');
   const [fault, setFault] = useState<Fault>();
   const [set, setSet] = useState(false);

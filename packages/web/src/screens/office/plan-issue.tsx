@@ -1,18 +1,19 @@
-import type { Notice, Plan } from '@clampwright/core';
+import type { Notice } from '@clampwright/core';
 import { idOf, issuePlan, utf8 } from '@clampwright/record';
 import { remedy, says, whereabouts } from '@clampwright/words';
 import { useState } from 'react';
 import { stopCode } from '../../job/stop-code.ts';
-import { useSay } from '../../language/speech.tsx';
+import { useOffice } from '../../language/office-speech.tsx';
 import css from '../../ui/page.module.css';
 import { Banner, Button, Field, Row, Section, Soft } from '../../ui/page.tsx';
 import { useJob } from '../../ui/world-context.ts';
+import type { PlannedFolder } from './plan-folder.ts';
 
 /** From the files of a job folder to an issued plan: read and planned here, frozen, numbered, hashed, and sent with the next sending. */
 export function PlanIssue() {
-  const say = useSay();
+  const say = useOffice();
   const { world, book } = useJob();
-  const [plan, setPlan] = useState<Plan>();
+  const [planned, setPlanned] = useState<PlannedFolder>();
   const [notices, setNotices] = useState<readonly Notice[]>([]);
   const [number, setNumber] = useState('');
   const [earlier, setEarlier] = useState<'continue' | 'stop'>('continue');
@@ -31,19 +32,19 @@ export function PlanIssue() {
         ),
       ),
     );
-    setPlan(result.plan);
+    setPlanned(result.planned);
     setNotices(result.notices);
   };
   const issue = async () => {
+    const { job, plan, valves } = planned!;
     const known = new Map(book.joints().map(({ tag, joint }) => [tag, joint]));
-    const issued = issuePlan(
-      plan!,
-      number.trim(),
-      (tag) => known.get(tag) ?? idOf('joint', crypto.getRandomValues(new Uint8Array(16))),
-      plans.length === 0 ? undefined : earlier,
-    );
+    const issued = issuePlan(job, plan, valves, {
+      number: number.trim(),
+      jointId: (tag) => known.get(tag) ?? idOf('joint', crypto.getRandomValues(new Uint8Array(16))),
+      ...(plans.length === 0 ? {} : { earlier }),
+    });
     for (const bytes of issued.attachments) await world.device.attach(book.job, bytes);
-    for (const { name } of plan!.job.people.filter((one) => !book.fold.ids('person').some((id) => book.nameOf(id) === one.name)))
+    for (const { name } of plan.job.people.filter((one) => !book.fold.ids('person').some((id) => book.nameOf(id) === one.name)))
       await book.record(
         'person-enrolled',
         {
@@ -53,10 +54,9 @@ export function PlanIssue() {
         },
         world.holder,
       );
-    await book.record('plan-issued', issued.plan, world.holder);
-    for (const card of issued.cards) await book.record('card-issued', card, world.holder);
+    for (const { kind, body } of issued.entries) await book.record(kind, body, world.holder);
     await book.refresh();
-    setPlan(undefined);
+    setPlanned(undefined);
     void world.send();
   };
   return (
@@ -103,17 +103,17 @@ export function PlanIssue() {
           <p>{remedy(one)}</p>
         </Banner>
       ))}
-      {plan ? (
+      {planned ? (
         <>
           <p>
             {say('office.plan-read', {
-              joints: plan.sums.joints,
-              ready: plan.sums.ready,
-              attention: plan.sums.attention,
-              stop: plan.sums.stop,
+              joints: planned.plan.sums.joints,
+              ready: planned.plan.sums.ready,
+              attention: planned.plan.sums.attention,
+              stop: planned.plan.sums.stop,
             })}
           </p>
-          {plan.sums.stop > 0 ? <Soft>{say('office.plan-stopped')}</Soft> : null}
+          {planned.plan.sums.stop > 0 ? <Soft>{say('office.plan-stopped')}</Soft> : null}
           <Row>
             <Field label={say('office.plan-number')}>
               <input value={number} onChange={(event) => setNumber(event.target.value)} />

@@ -1,7 +1,7 @@
 import type { Nonconformance } from '@clampwright/record';
 import { says } from '@clampwright/words';
 import { useState } from 'react';
-import { useSay } from '../../language/speech.tsx';
+import { useOffice } from '../../language/office-speech.tsx';
 import { Banner, Button, Field, Row, Section, Soft } from '../../ui/page.tsx';
 import { useJob } from '../../ui/world-context.ts';
 
@@ -9,7 +9,7 @@ const DISPOSITIONS = ['use as is', 'rework', 'replace'] as const;
 
 /** What contradicts itself or was reported, to be settled by a named person. */
 export function Settle() {
-  const say = useSay();
+  const say = useOffice();
   const { book } = useJob();
   const all = book.fold.nonconformances().filter(({ state }) => state !== 'settled');
   return (
@@ -23,7 +23,7 @@ export function Settle() {
 }
 
 function One({ one }: { readonly one: Nonconformance }) {
-  const say = useSay();
+  const say = useOffice();
   const { world, book } = useJob();
   const [disposition, setDisposition] = useState<(typeof DISPOSITIONS)[number]>('use as is');
   const [authority, setAuthority] = useState('');

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { useSay } from '../../language/speech.tsx';
+import { useOffice } from '../../language/office-speech.tsx';
 import { Button, Field, Section } from '../../ui/page.tsx';
 import { FaultLine } from './fault-line.tsx';
 import { type Account, type Fault, faultOf, server } from './session.ts';
@@ -8,7 +8,7 @@ const hasPasskeys = typeof PublicKeyCredential !== 'undefined' && 'parseRequestO
 
 /** By name and password, or by a passkey where the browser has them. */
 export function SignIn({ onSignedIn }: { readonly onSignedIn: (account: Account) => void }) {
-  const say = useSay();
+  const say = useOffice();
   const [name, setName] = useState('');
   const [password, setPassword] = useState('');
   const [fault, setFault] = useState<Fault>();
