@@ -49,7 +49,7 @@ export interface Words {
 const NOTICES: Readonly<Record<NoticeCode, NoticeText>> = EN_NOTICES;
 
 /** Makes the words of a language from its texts. */
-export function wordsOf(language: Language, { printed, trade, terms, notices }: PaperTexts): Words {
+function wordsOf(language: Language, { printed, trade, terms, notices }: PaperTexts): Words {
   const labels: Readonly<Record<string, string>> = {
     ...printed,
     ...Object.fromEntries(Object.entries(trade.check).map(([check, text]) => [`checks.${check}`, text])),
