@@ -1,40 +1,27 @@
-import type {
-  CautionCode,
-  Cited,
-  Datum,
-  EndSignal,
-  Measure,
-  Notice,
-  NoticeCode,
-  Param,
-  Source,
-  StepName,
-  StepPlan,
-} from '@clampwright/core';
+import type { CautionCode, Cited, Datum, EndSignal, Measure, Param, Source, StepName, StepPlan } from '@clampwright/core';
 import { TRADE_EN } from './app/trade-en.ts';
-import { EN_NOTICES } from './en/index.ts';
 import type { Language } from './language.ts';
 import { fill } from './message.ts';
-import type { NoticeText } from './notice-texts.ts';
+import { ENGLISH_CATALOGUE, type NoticeWords, noticeWords } from './notice.ts';
 import { type PaperTexts, PRINTED_EN, type PrintedKey } from './printed/texts.ts';
+import { settingText } from './setting-text.ts';
 import { say, type UnitSystem } from './units.ts';
 
 type Params = Readonly<Record<string, Param>>;
 
 /** What a paper says, in one language; a paper in two languages asks two of these. */
-export interface Words {
+export interface Words extends Pick<NoticeWords, 'says' | 'remedy'> {
   readonly language: Language;
   /** a fixed text */
   readonly label: (key: PrintedKey, params?: Params, units?: UnitSystem) => string;
-  /** what is wrong, and what would mend it */
-  readonly says: (notice: Notice, units?: UnitSystem) => string;
-  readonly remedy: (notice: Notice, units?: UnitSystem) => string;
   readonly caution: (code: CautionCode) => string;
   readonly step: (name: StepName) => string;
   /** how the crew knows the step is finished */
   readonly end: (end: EndSignal, units?: UnitSystem) => string;
   /** the setting as the tool shows it, or what stands in its place */
   readonly setting: (step: StepPlan) => string;
+  /** a setting as it was entered or chosen, with gear and step in this language */
+  readonly settingText: (setting: string) => string;
   /** where bolt 1 is, which way numbering runs and from where one looks */
   readonly datum: (datum: Datum | undefined) => string;
   /** `EN 1090-2:2018, 8.5.3 (from memory: confirm in the standard)` */
@@ -46,31 +33,32 @@ export interface Words {
   readonly measure: (measure: Measure, units?: UnitSystem) => string;
 }
 
-const NOTICES: Readonly<Record<NoticeCode, NoticeText>> = EN_NOTICES;
-
 /** Makes the words of a language from its texts. */
-function wordsOf(language: Language, { printed, trade, terms, notices }: PaperTexts): Words {
+function wordsOf(language: Language, { printed, trade, terms, notice }: PaperTexts): Words {
+  const inTrade = (group: string, texts: Readonly<Record<string, string>>) =>
+    Object.fromEntries(Object.entries(texts).map(([name, text]) => [`${group}.${name}`, text]));
   const labels: Readonly<Record<string, string>> = {
     ...printed,
-    ...Object.fromEntries(Object.entries(trade.check).map(([check, text]) => [`checks.${check}`, text])),
-    ...Object.fromEntries(Object.entries(trade.rest).map(([rest, text]) => [`work.safe-stop.${rest}`, text])),
+    ...inTrade('checks', trade.check),
+    ...inTrade('work.safe-stop', trade.rest),
+    ...inTrade('inspection.method', trade.inspection),
+    ...inTrade('source', trade.provenance),
   };
+  const known: Readonly<Record<string, string>> = { ...notice.terms, ...trade.role, ...terms };
+  const { says, remedy } = noticeWords(language, { ...notice, terms: { ...notice.terms, ...trade.step } });
   const label: Words['label'] = (key, params = {}, units) => fill(labels[key]!, params, units, language);
-  const noticeText = ({ code, params }: Notice, part: keyof NoticeText, units: UnitSystem | undefined) => {
-    const own = notices[code];
-    return fill((own ?? NOTICES[code])[part], params, units, own ? language : 'en');
-  };
+  const term = (word: string) => known[word] ?? word;
   const source = ({ standard, edition, clause, provenance }: Source): string => {
-    const from = standard === provenance ? '' : label(`source.${provenance}`);
-    const named = standard === provenance ? label(`source.${provenance}`) || standard : term(standard);
-    return `${named}${edition === undefined ? '' : `:${edition}`}${clause === undefined ? '' : `, ${clause}`}${from === '' ? '' : ` (${from})`}`;
+    const from = provenance === 'published' ? '' : trade.provenance[provenance];
+    const named = standard === provenance && from !== '' ? from : term(standard);
+    const after = standard === provenance || from === '' ? '' : ` (${from})`;
+    return `${named}${edition === undefined ? '' : `:${edition}`}${clause === undefined ? '' : `, ${clause}`}${after}`;
   };
-  const term = (word: string) => terms[word] ?? word;
   return {
     language,
     label,
-    says: (notice, units) => noticeText(notice, 'says', units),
-    remedy: (notice, units) => noticeText(notice, 'remedy', units),
+    says,
+    remedy,
     caution: (code) => trade.caution[code],
     step: (name) => trade.step[name],
     end(end, units) {
@@ -79,7 +67,8 @@ function wordsOf(language: Language, { printed, trade, terms, notices }: PaperTe
       if (end.kind === 'feeler refused') return fill(text, { thickness: { dimension: 'length', value: end.thickness } }, units, language);
       return text;
     },
-    setting: ({ setting, end }) => setting?.text ?? trade.noSetting[end.kind],
+    setting: ({ setting, end }) => (setting ? settingText(setting.text, trade) : trade.noSetting[end.kind]),
+    settingText: (setting) => settingText(setting, trade),
     datum: (datum) =>
       datum
         ? label('datum.told', { boltOne: datum.boltOne, direction: term(datum.direction), from: datum.viewedFrom })
@@ -91,7 +80,7 @@ function wordsOf(language: Language, { printed, trade, terms, notices }: PaperTe
   };
 }
 
-export const ENGLISH_WORDS: Words = wordsOf('en', { printed: PRINTED_EN, trade: TRADE_EN, terms: {}, notices: {} });
+export const ENGLISH_WORDS: Words = wordsOf('en', { printed: PRINTED_EN, trade: TRADE_EN, terms: {}, notice: ENGLISH_CATALOGUE });
 
 const LOADERS: { readonly [L in Exclude<Language, 'en'>]: () => Promise<PaperTexts> } = {
   de: async () => (await import('./printed/de.ts')).PAPER_DE,

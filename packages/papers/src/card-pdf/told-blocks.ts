@@ -64,9 +64,13 @@ export const TOLD_BLOCKS: { readonly [K in Told]: DrawBlock<Extract<CardBlock, {
     for (const [at, { way, settings }] of interaction.rounds.entries()) {
       y += say(moved(pen, y), (words) => `${at + 1}. ${wayText(way, boltCount, words)}`, { size: pen.size.text });
       for (const { text, bolts } of settings)
-        y += say(moved(pen, y, 5), ({ label }) => `${text} ${label('interaction.card-settings', { bolts: positionsText(bolts) })}`, {
-          size: pen.size.text,
-        });
+        y += say(
+          moved(pen, y, 5),
+          ({ label, settingText }) => `${settingText(text)} ${label('interaction.card-settings', { bolts: positionsText(bolts) })}`,
+          {
+            size: pen.size.text,
+          },
+        );
     }
     return y;
   },

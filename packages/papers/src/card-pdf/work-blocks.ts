@@ -115,11 +115,13 @@ function stepRow(pen: Pen, { number, name, order, settings }: CardRow, units: Un
 /** The setting as large as it can be, the angle where the step ends at a mark; torque and tool beside it, or under it where it is long. */
 function bigSetting(pen: Pen, step: StepPlan, units: UnitSystem, beside: string): number {
   const { size, canvas } = pen;
-  const text = step.setting ? step.setting.text : step.end.kind === 'mark at angle' ? spoken(units).angle(step.end.angle) : undefined;
+  const whole = (words: Words) =>
+    step.setting ? words.setting(step) : step.end.kind === 'mark at angle' ? spoken(units, words).angle(step.end.angle) : undefined;
+  const text = whole(pen.languages[0]);
   if (text === undefined) return say(pen, ({ setting }) => setting(step), { size: size.title, face: 'bold' });
   const natural = canvas.widthOf(text, { size: size.big, face: 'bold' });
   const fitted = Math.max(size.title, Math.min(size.big, (0.985 * size.big * pen.width) / natural));
-  const taken = say(pen, text, { size: fitted, face: 'bold' });
+  const taken = say(pen, (words) => whole(words)!, { size: fitted, face: 'bold' });
   const also: Text = step.setting ? beside : ({ setting }) => setting(step);
   const [first, second] = inBoth(also, pen.languages);
   if (first === '') return taken;

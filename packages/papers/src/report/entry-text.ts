@@ -23,14 +23,14 @@ const SAID: { readonly [K in KindName]: (body: BodyOf<K>, names: Names, words: W
   }),
   'batch-tightened': (b, n, w) => ({
     params: { joint: n.joint(b.joint), bolts: positionsText(b.bolts), step: w.term(b.step), end: w.term(b.end) },
-    more: [b.tool, b.setting],
+    more: [b.tool, b.setting && w.settingText(b.setting)],
   }),
   'battery-changed': (b) => ({ params: { battery: b.battery, tool: b.tool } }),
   'battery-registered': (b) => ({ params: { battery: b.battery, name: b.name } }),
   'bolt-replaced': (b, n) => ({ params: { joint: n.joint(b.joint), bolts: positionsText(b.bolts), reason: b.reason } }),
   'bolt-tightened': (b, n, w) => ({
     params: { joint: n.joint(b.joint), bolt: b.bolt, step: w.term(b.step), end: w.term(b.end) },
-    more: [b.tool, b.setting, angle(b.angleMilliDegree)],
+    more: [b.tool, b.setting && w.settingText(b.setting), angle(b.angleMilliDegree)],
   }),
   'bolt-trouble': (b, n, w) => ({ params: { joint: n.joint(b.joint), bolt: b.bolt, what: w.term(b.what) }, more: [b.text] }),
   'card-issued': (b) => ({ params: { joint: b.slice.tag, number: b.number } }),
@@ -88,21 +88,21 @@ const SAID: { readonly [K in KindName]: (body: BodyOf<K>, names: Names, words: W
   'shift-handed-over': (b, n) => ({ params: { person: n.person(b.to) }, more: [b.text] }),
   'snug-checked': (b, n) => ({ params: { joint: n.joint(b.joint), passed: yes(b.passed) }, more: [b.text] }),
   'suitability-tested': (b, n) => ({ params: { lot: n.lot(b.lot), rule: b.rule, passed: yes(b.passed) } }),
-  'tool-checked': (b) => ({
-    params: { tool: b.tool, setting: b.setting, passed: yes(b.passed) },
+  'tool-checked': (b, _, w) => ({
+    params: { tool: b.tool, setting: w.settingText(b.setting), passed: yes(b.passed) },
     more: [torque(b.readingNewtonMillimetre), b.against],
   }),
   'tool-cut-out': (b, n, w) => ({ params: { tool: b.tool, cause: w.term(b.cause) }, more: [b.joint && n.joint(b.joint)] }),
   'tool-registered': (b) => ({ params: { tool: b.tool, name: b.name, certificate: b.certificate, due: b.due } }),
   'tool-swapped': (b, n, w) => ({
     params: { joint: n.joint(b.joint), from: b.from, to: b.to },
-    more: b.settings.map(({ step, setting }) => `${w.term(step)} ${setting}`),
+    more: b.settings.map(({ step, setting }) => `${w.term(step)} ${w.settingText(setting)}`),
   }),
   'tool-withdrawn': (b) => ({ params: { tool: b.tool, reason: b.reason } }),
   'valve-issued': (b) => ({ params: { joint: b.tag, number: b.number } }),
   'valve-turned': (b, n, w) => ({
     params: { joint: n.joint(b.joint), direction: w.term(b.direction), turns: b.turnsThousandth / 1000 },
-    more: [b.tool, b.setting],
+    more: [b.tool, b.setting && w.settingText(b.setting)],
   }),
 };
 

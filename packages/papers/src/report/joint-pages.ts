@@ -103,11 +103,11 @@ function toldFacts({ state, tools, people, done, bolts }: JointWork, names: Name
 const happenings = ({ state }: JointWork, names: Names): Text[] => [
   ...state.swaps.map(
     ({ from, to, settings, mention }): Text =>
-      ({ label, term }) =>
+      ({ label, term, settingText }) =>
         label('report.joint.swapped', {
           from,
           to,
-          settings: settings.map(({ step, setting }) => `${term(step)} ${setting}`).join(', '),
+          settings: settings.map(({ step, setting }) => `${term(step)} ${settingText(setting)}`).join(', '),
           ...told(names, mention),
         }),
   ),
@@ -140,7 +140,7 @@ function replacedText(bolts: JointWork['state']['bolts']): Text[] {
 
 /** A row for each time a bolt was tightened in a step. */
 function workTable(flow: Flow, rows: readonly WorkRow[], names: Names): void {
-  const { label, term } = flow.languages[0];
+  const { label, term, settingText } = flow.languages[0];
   const how = ({ told: { batch, paper }, again }: WorkRow) =>
     [
       batch && label('report.how.batch'),
@@ -157,7 +157,7 @@ function workTable(flow: Flow, rows: readonly WorkRow[], names: Names): void {
       {
         head: said('report.col.tool-setting'),
         width: 4.2,
-        cell: ({ told: { tool, setting } }) => [tool, setting].filter((one) => one !== undefined).join(', '),
+        cell: ({ told: { tool, setting } }) => [tool, setting && settingText(setting)].filter((one) => one !== undefined).join(', '),
       },
       { head: said('report.col.end'), width: 2.4, cell: ({ told: { end } }) => term(end) },
       {

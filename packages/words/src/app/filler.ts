@@ -1,15 +1,11 @@
 import type { Param } from '@clampwright/core';
-import { IntlMessageFormat } from 'intl-messageformat';
-import { type Language, localeOf } from '../language.ts';
+import type { Language } from '../language.ts';
+import { fill } from '../message.ts';
 
 export type Params = Readonly<Record<string, Extract<Param, string | number>>>;
 
-/** Fills messages of one language; each is compiled once. */
-export function filler(language: Language): (text: string, params?: Params) => string {
-  const compiled = new Map<string, IntlMessageFormat>();
-  return (text, params = {}) => {
-    const message = compiled.get(text) ?? new IntlMessageFormat(text, localeOf(language));
-    compiled.set(text, message);
-    return String(message.format(params));
-  };
-}
+/** Fills messages of one language. */
+export const filler =
+  (language: Language) =>
+  (text: string, params: Params = {}): string =>
+    fill(text, params, 'metric', language);

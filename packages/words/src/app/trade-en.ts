@@ -20,4 +20,32 @@ export const TRADE_EN: TradeTexts = {
     ValveCaution,
     string
   >,
+  inspection: {
+    'control torque': TOLD_TEXTS['inspection.method.control torque'],
+    'angle marks': TOLD_TEXTS['inspection.method.angle marks'],
+    spline: TOLD_TEXTS['inspection.method.spline'],
+    feeler: TOLD_TEXTS['inspection.method.feeler'],
+    'pre-installation and routine observed': TOLD_TEXTS['inspection.method.pre-installation and routine observed'],
+    'circular re-check': TOLD_TEXTS['inspection.method.circular re-check'],
+  },
+  provenance: {
+    computed: TOLD_TEXTS['source.computed'],
+    memory: TOLD_TEXTS['source.memory'],
+    'common-practice': TOLD_TEXTS['source.common-practice'],
+    certificate: TOLD_TEXTS['source.certificate'],
+    engineer: TOLD_TEXTS['source.engineer'],
+  },
+  role: {
+    crew: 'crew',
+    inspector: 'inspector',
+    planner: 'planner',
+    client: 'client',
+  },
+  scale: {
+    gear: 'gear',
+    step: 'step',
+    'pump pressure': 'pump pressure',
+    'air pressure': 'air pressure',
+    scale: 'scale',
+  },
 };

@@ -142,7 +142,6 @@ export const TOLD_TEXTS = {
   'turned.head': 'Head turns, nut is held',
   'datum.told': 'Bolt 1: {boltOne}. Numbers run {direction}, seen from {from}.',
   'datum.none': 'Datum not given: mark bolt 1 on the steel before the first pull.',
-  'source.published': '',
   'source.computed': 'computed',
   'source.memory': 'from memory: confirm in the standard',
   'source.common-practice': 'common practice, no source',

@@ -1,4 +1,5 @@
 import { TRADE_DE } from '../app/trade-de.ts';
+import { NOTICES_DE } from '../de/index.ts';
 import type { PaperTexts, PrintedTexts } from './texts.ts';
 
 const PRINTED: PrintedTexts = {
@@ -91,12 +92,6 @@ const PRINTED: PrintedTexts = {
   'work.ends.angle': 'die nächste Schraube nicht beginnen: ein abgebrochener Winkel ist verloren',
   'work.safe-stop': 'Hier darf man aufhören',
   'inspection.method': 'Geprüft durch',
-  'inspection.method.control torque': 'Prüfmoment, mit dem eigenen zertifizierten Schlüssel des Prüfers',
-  'inspection.method.angle marks': 'Winkelmarkierungen',
-  'inspection.method.spline': 'abgescherte Enden, alle Schrauben',
-  'inspection.method.feeler': 'Fühlerlehre an den Anzeigescheiben',
-  'inspection.method.pre-installation and routine observed': 'Eignungsprüfung und Ablauf beobachtet; kein Prüfmoment',
-  'inspection.method.circular re-check': 'noch ein Umlauf vor dem Druck',
   'inspection.window': 'Wann',
   'inspection.window-both': '{from} bis {until} h nach der letzten Schraube',
   'inspection.window-from': 'frühestens {from} h nach der letzten Schraube',
@@ -127,12 +122,6 @@ const PRINTED: PrintedTexts = {
   'turned.head': 'Kopf dreht, Mutter wird gehalten',
   'datum.told': 'Schraube 1: {boltOne}. Gezählt wird {direction}, gesehen von {from}.',
   'datum.none': 'Kein Bezug angegeben: Schraube 1 vor dem ersten Zug am Stahl markieren.',
-  'source.published': '',
-  'source.computed': 'berechnet',
-  'source.memory': 'aus dem Gedächtnis: in der Norm nachsehen',
-  'source.common-practice': 'übliche Praxis, keine Quelle',
-  'source.certificate': 'Zertifikat',
-  'source.engineer': 'Ingenieur',
 
   'card.title': 'Schraubkarten',
   'card.name': 'Schraubkarte',
@@ -426,11 +415,7 @@ const TERMS = {
   'counter-clockwise': 'gegen den Uhrzeigersinn',
   open: 'öffnen',
   close: 'schließen',
-  planner: 'Planer',
-  crew: 'Trupp',
-  inspector: 'Prüfer',
   store: 'Werkzeuglager',
-  client: 'Auftraggeber',
   hold: 'Haltepunkt',
   witness: 'Zeugenpunkt',
   review: 'Durchsichtspunkt',
@@ -475,20 +460,7 @@ const TERMS = {
   'gap gauge': 'Spaltlehre',
   marker: 'Markierstift',
   'marker and angle gauge': 'Markierstift und Winkellehre',
-  'As specified by the engineer': 'Nach Vorgabe des Ingenieurs',
-  'Reduced preload (German National Annex), torque': 'Reduzierte Vorspannkraft (deutscher Nationaler Anhang), Drehmoment',
-  'Reduced preload (German National Annex), combined': 'Reduzierte Vorspannkraft (deutscher Nationaler Anhang), kombiniert',
-  'EN 1090-2, combined method': 'EN 1090-2, kombiniertes Verfahren',
-  'EN 1090-2, direct tension indicators': 'EN 1090-2, direkte Kraftanzeiger',
-  'EN 1090-2, tension-controlled bolts (HRC)': 'EN 1090-2, Schrauben mit Abscherende (HRC)',
-  'EN 1090-2, torque method': 'EN 1090-2, Drehmomentverfahren',
-  'Pressure flange, assembly bolt stress': 'Druckflansch, Montagespannung der Schrauben',
-  'RCSC, calibrated wrench method': 'RCSC, Verfahren mit kalibriertem Schlüssel',
-  'RCSC, direct tension indicators': 'RCSC, direkte Kraftanzeiger',
-  'RCSC, turn-of-nut method': 'RCSC, Drehwinkelverfahren',
-  'RCSC, twist-off-type bolts': 'RCSC, Schrauben mit Abscherende',
-  'VDI 2230 Part 1, friction classes': 'VDI 2230 Blatt 1, Reibungsklassen',
 };
 
 /** What papers say in German. */
-export const PAPER_DE: PaperTexts = { printed: PRINTED, trade: TRADE_DE, terms: TERMS, notices: {} };
+export const PAPER_DE: PaperTexts = { printed: PRINTED, trade: TRADE_DE, terms: TERMS, notice: NOTICES_DE };

@@ -1,4 +1,5 @@
 import { TRADE_ES } from '../app/trade-es.ts';
+import { NOTICES_ES } from '../es/index.ts';
 import type { PaperTexts, PrintedTexts } from './texts.ts';
 
 const PRINTED: PrintedTexts = {
@@ -91,12 +92,6 @@ const PRINTED: PrintedTexts = {
   'work.ends.angle': 'no empezar el tornillo siguiente: un ángulo interrumpido se pierde',
   'work.safe-stop': 'Punto seguro para parar',
   'inspection.method': 'Se mira por',
-  'inspection.method.control torque': 'par de control, con la llave certificada del propio inspector',
-  'inspection.method.angle marks': 'marcas de ángulo',
-  'inspection.method.spline': 'espigas cortadas, todos los tornillos',
-  'inspection.method.feeler': 'galga en las arandelas indicadoras',
-  'inspection.method.pre-installation and routine observed': 'observación del ensayo previo y de la rutina; sin control de par',
-  'inspection.method.circular re-check': 'una pasada circular más antes de dar presión',
   'inspection.window': 'Cuándo',
   'inspection.window-both': 'de {from} a {until} h después del último tornillo',
   'inspection.window-from': 'no antes de {from} h después del último tornillo',
@@ -127,12 +122,6 @@ const PRINTED: PrintedTexts = {
   'turned.head': 'Gira la cabeza, se sujeta la tuerca',
   'datum.told': 'Tornillo 1: {boltOne}. Los números van {direction}, visto desde {from}.',
   'datum.none': 'Referencia no indicada: marcar el tornillo 1 en el acero antes del primer apriete.',
-  'source.published': '',
-  'source.computed': 'calculado',
-  'source.memory': 'de memoria: confirmar en la norma',
-  'source.common-practice': 'práctica común, sin fuente',
-  'source.certificate': 'certificado',
-  'source.engineer': 'ingeniero',
 
   'card.title': 'Fichas de apriete',
   'card.name': 'Ficha de apriete',
@@ -425,11 +414,7 @@ const TERMS = {
   'counter-clockwise': 'a izquierdas',
   open: 'abrir',
   close: 'cerrar',
-  planner: 'planificador',
-  crew: 'cuadrilla',
-  inspector: 'inspector',
   store: 'almacén de herramientas',
-  client: 'cliente',
   hold: 'punto de espera',
   witness: 'punto de presencia',
   review: 'punto de revisión',
@@ -474,20 +459,7 @@ const TERMS = {
   'gap gauge': 'medidor de separación',
   marker: 'rotulador',
   'marker and angle gauge': 'rotulador y medidor de ángulo',
-  'As specified by the engineer': 'Según especificación del ingeniero',
-  'Reduced preload (German National Annex), torque': 'Precarga reducida (anexo nacional alemán), par',
-  'Reduced preload (German National Annex), combined': 'Precarga reducida (anexo nacional alemán), combinado',
-  'EN 1090-2, combined method': 'EN 1090-2, método combinado',
-  'EN 1090-2, direct tension indicators': 'EN 1090-2, indicadores directos de tensión',
-  'EN 1090-2, tension-controlled bolts (HRC)': 'EN 1090-2, tornillos de tensión controlada (HRC)',
-  'EN 1090-2, torque method': 'EN 1090-2, método del par',
-  'Pressure flange, assembly bolt stress': 'Brida a presión, tensión de montaje de los tornillos',
-  'RCSC, calibrated wrench method': 'RCSC, método de la llave calibrada',
-  'RCSC, direct tension indicators': 'RCSC, indicadores directos de tensión',
-  'RCSC, turn-of-nut method': 'RCSC, método del giro de tuerca',
-  'RCSC, twist-off-type bolts': 'RCSC, tornillos de espiga cortable',
-  'VDI 2230 Part 1, friction classes': 'VDI 2230 parte 1, clases de rozamiento',
 };
 
 /** What papers say in Spanish. */
-export const PAPER_ES: PaperTexts = { printed: PRINTED, trade: TRADE_ES, terms: TERMS, notices: {} };
+export const PAPER_ES: PaperTexts = { printed: PRINTED, trade: TRADE_ES, terms: TERMS, notice: NOTICES_ES };

@@ -1,4 +1,5 @@
 import { TRADE_PL } from '../app/trade-pl.ts';
+import { NOTICES_PL } from '../pl/index.ts';
 import type { PaperTexts, PrintedTexts } from './texts.ts';
 
 const PRINTED: PrintedTexts = {
@@ -92,12 +93,6 @@ const PRINTED: PrintedTexts = {
   'work.ends.angle': 'nie zaczynać następnej śruby: przerwany kąt przepada',
   'work.safe-stop': 'Tu wolno przerwać',
   'inspection.method': 'Sposób kontroli',
-  'inspection.method.control torque': 'moment kontrolny, własnym kluczem inspektora ze świadectwem',
-  'inspection.method.angle marks': 'znaki kąta',
-  'inspection.method.spline': 'ścięte końcówki, wszystkie śruby',
-  'inspection.method.feeler': 'szczelinomierz przy podkładkach wskaźnikowych',
-  'inspection.method.pre-installation and routine observed': 'obserwacja badania wstępnego i przebiegu; bez kontroli momentu',
-  'inspection.method.circular re-check': 'jeszcze jedno przejście po okręgu przed ciśnieniem',
   'inspection.window': 'Kiedy',
   'inspection.window-both': 'od {from} do {until} h po ostatniej śrubie',
   'inspection.window-from': 'nie wcześniej niż {from} h po ostatniej śrubie',
@@ -129,12 +124,6 @@ const PRINTED: PrintedTexts = {
   'turned.head': 'Obraca się łeb, nakrętka jest trzymana',
   'datum.told': 'Śruba 1: {boltOne}. Numery biegną {direction}, patrząc od: {from}.',
   'datum.none': 'Nie podano bazy: przed pierwszym pociągnięciem oznaczyć śrubę 1 na stali.',
-  'source.published': '',
-  'source.computed': 'obliczone',
-  'source.memory': 'z pamięci: potwierdzić w normie',
-  'source.common-practice': 'zwykła praktyka, bez źródła',
-  'source.certificate': 'świadectwo',
-  'source.engineer': 'inżynier',
 
   'card.title': 'Karty śrubowe',
   'card.name': 'Karta śrubowa',
@@ -428,11 +417,7 @@ const TERMS = {
   'counter-clockwise': 'w lewo',
   open: 'otwieranie',
   close: 'zamykanie',
-  planner: 'planista',
-  crew: 'brygada',
-  inspector: 'inspektor',
   store: 'magazyn narzędzi',
-  client: 'zamawiający',
   hold: 'punkt zatrzymania',
   witness: 'punkt świadka',
   review: 'punkt przeglądu',
@@ -477,20 +462,7 @@ const TERMS = {
   'gap gauge': 'miernik szczeliny',
   marker: 'marker',
   'marker and angle gauge': 'marker i kątomierz',
-  'As specified by the engineer': 'Według specyfikacji inżyniera',
-  'Reduced preload (German National Annex), torque': 'Zmniejszona siła sprężenia (niemiecki załącznik krajowy), moment',
-  'Reduced preload (German National Annex), combined': 'Zmniejszona siła sprężenia (niemiecki załącznik krajowy), kombinowana',
-  'EN 1090-2, combined method': 'EN 1090-2, metoda kombinowana',
-  'EN 1090-2, direct tension indicators': 'EN 1090-2, bezpośrednie wskaźniki napięcia',
-  'EN 1090-2, tension-controlled bolts (HRC)': 'EN 1090-2, śruby z końcówką ścinaną (HRC)',
-  'EN 1090-2, torque method': 'EN 1090-2, metoda momentu',
-  'Pressure flange, assembly bolt stress': 'Kołnierz ciśnieniowy, naprężenie montażowe śrub',
-  'RCSC, calibrated wrench method': 'RCSC, metoda klucza kalibrowanego',
-  'RCSC, direct tension indicators': 'RCSC, bezpośrednie wskaźniki napięcia',
-  'RCSC, turn-of-nut method': 'RCSC, metoda kąta obrotu nakrętki',
-  'RCSC, twist-off-type bolts': 'RCSC, śruby z końcówką ścinaną',
-  'VDI 2230 Part 1, friction classes': 'VDI 2230 część 1, klasy tarcia',
 };
 
 /** What papers say in Polish. */
-export const PAPER_PL: PaperTexts = { printed: PRINTED, trade: TRADE_PL, terms: TERMS, notices: {} };
+export const PAPER_PL: PaperTexts = { printed: PRINTED, trade: TRADE_PL, terms: TERMS, notice: NOTICES_PL };

@@ -1,4 +1,5 @@
 import { TRADE_PT } from '../app/trade-pt.ts';
+import { NOTICES_PT } from '../pt/index.ts';
 import type { PaperTexts, PrintedTexts } from './texts.ts';
 
 const PRINTED: PrintedTexts = {
@@ -91,12 +92,6 @@ const PRINTED: PrintedTexts = {
   'work.ends.angle': 'não começar o parafuso seguinte: um ângulo interrompido perde-se',
   'work.safe-stop': 'Ponto seguro para parar',
   'inspection.method': 'Vê-se por',
-  'inspection.method.control torque': 'binário de controlo, com a chave certificada do próprio inspetor',
-  'inspection.method.angle marks': 'marcas de ângulo',
-  'inspection.method.spline': 'pontas cortadas, todos os parafusos',
-  'inspection.method.feeler': 'apalpa-folgas nas anilhas indicadoras',
-  'inspection.method.pre-installation and routine observed': 'observação do ensaio prévio e da rotina; sem controlo de binário',
-  'inspection.method.circular re-check': 'mais uma passagem circular antes de dar pressão',
   'inspection.window': 'Quando',
   'inspection.window-both': 'de {from} a {until} h depois do último parafuso',
   'inspection.window-from': 'não antes de {from} h depois do último parafuso',
@@ -127,12 +122,6 @@ const PRINTED: PrintedTexts = {
   'turned.head': 'Roda a cabeça, segura-se a porca',
   'datum.told': 'Parafuso 1: {boltOne}. Os números seguem {direction}, visto de {from}.',
   'datum.none': 'Referência não indicada: marcar o parafuso 1 no aço antes do primeiro aperto.',
-  'source.published': '',
-  'source.computed': 'calculado',
-  'source.memory': 'de memória: confirmar na norma',
-  'source.common-practice': 'prática comum, sem fonte',
-  'source.certificate': 'certificado',
-  'source.engineer': 'engenheiro',
 
   'card.title': 'Fichas de aperto',
   'card.name': 'Ficha de aperto',
@@ -425,11 +414,7 @@ const TERMS = {
   'counter-clockwise': 'contra os ponteiros do relógio',
   open: 'abrir',
   close: 'fechar',
-  planner: 'planeador',
-  crew: 'equipa',
-  inspector: 'inspetor',
   store: 'armazém de ferramentas',
-  client: 'cliente',
   hold: 'ponto de paragem',
   witness: 'ponto de presença',
   review: 'ponto de revisão',
@@ -474,20 +459,7 @@ const TERMS = {
   'gap gauge': 'medidor de folga',
   marker: 'marcador',
   'marker and angle gauge': 'marcador e medidor de ângulo',
-  'As specified by the engineer': 'Como especificado pelo engenheiro',
-  'Reduced preload (German National Annex), torque': 'Pré-esforço reduzido (anexo nacional alemão), binário',
-  'Reduced preload (German National Annex), combined': 'Pré-esforço reduzido (anexo nacional alemão), combinado',
-  'EN 1090-2, combined method': 'EN 1090-2, método combinado',
-  'EN 1090-2, direct tension indicators': 'EN 1090-2, indicadores diretos de tensão',
-  'EN 1090-2, tension-controlled bolts (HRC)': 'EN 1090-2, parafusos de tensão controlada (HRC)',
-  'EN 1090-2, torque method': 'EN 1090-2, método do binário',
-  'Pressure flange, assembly bolt stress': 'Flange de pressão, tensão de montagem dos parafusos',
-  'RCSC, calibrated wrench method': 'RCSC, método da chave calibrada',
-  'RCSC, direct tension indicators': 'RCSC, indicadores diretos de tensão',
-  'RCSC, turn-of-nut method': 'RCSC, método da rotação da porca',
-  'RCSC, twist-off-type bolts': 'RCSC, parafusos de ponta destacável',
-  'VDI 2230 Part 1, friction classes': 'VDI 2230 parte 1, classes de atrito',
 };
 
 /** What papers say in Portuguese. */
-export const PAPER_PT: PaperTexts = { printed: PRINTED, trade: TRADE_PT, terms: TERMS, notices: {} };
+export const PAPER_PT: PaperTexts = { printed: PRINTED, trade: TRADE_PT, terms: TERMS, notice: NOTICES_PT };

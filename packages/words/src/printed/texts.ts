@@ -1,4 +1,4 @@
-import type { AssemblyCheck, NoticeCode, SafeStop } from '@clampwright/core';
+import type { AssemblyCheck, InspectionMethod, SafeStop, Source } from '@clampwright/core';
 import type { TradeTexts } from '../app/trade.ts';
 import { CARD_TEXTS } from '../en/card.ts';
 import { DRAWING_TEXTS } from '../en/drawing.ts';
@@ -6,7 +6,7 @@ import { ENTRY_TEXTS } from '../en/entry.ts';
 import { PAPER_TEXTS } from '../en/paper.ts';
 import { REPORT_TEXTS } from '../en/report.ts';
 import { TOLD_TEXTS } from '../en/told.ts';
-import type { NoticeText } from '../notice-texts.ts';
+import type { NoticeCatalogue } from '../notice-texts.ts';
 
 /** Every fixed text that stands on a printed paper. */
 export const PRINTED_EN = {
@@ -20,7 +20,11 @@ export const PRINTED_EN = {
 export type PrintedKey = keyof typeof PRINTED_EN;
 
 /** Said by the trade's words already. */
-type OfTrade = `checks.${AssemblyCheck}` | `work.safe-stop.${SafeStop}`;
+type OfTrade =
+  | `checks.${AssemblyCheck}`
+  | `work.safe-stop.${SafeStop}`
+  | `inspection.method.${InspectionMethod}`
+  | `source.${Exclude<Source['provenance'], 'published'>}`;
 
 /** The printed texts of one language, as its file holds them. */
 export type PrintedTexts = Readonly<Record<Exclude<PrintedKey, OfTrade>, string>>;
@@ -29,8 +33,7 @@ export type PrintedTexts = Readonly<Record<Exclude<PrintedKey, OfTrade>, string>
 export interface PaperTexts {
   readonly printed: PrintedTexts;
   readonly trade: TradeTexts;
-  /** words that plan and log keep in English: roles, causes, methods; by that word */
+  /** words that plan and log keep in English: causes, ends, kit; by that word */
   readonly terms: Readonly<Record<string, string>>;
-  /** notices that have been put into this language; the others are said in English */
-  readonly notices: { readonly [K in NoticeCode]?: NoticeText };
+  readonly notice: NoticeCatalogue;
 }

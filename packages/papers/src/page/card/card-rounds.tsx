@@ -39,7 +39,11 @@ export const roundsText = ({ rounds }: InteractionPlan, bolts: number, words: Wo
     rounds: rounds.length,
     list: rounds
       .map(({ way, settings }, at) =>
-        words.label('interaction.card-round', { round: at + 1, way: wayText(way, bolts, words), setting: settings[0]!.text }),
+        words.label('interaction.card-round', {
+          round: at + 1,
+          way: wayText(way, bolts, words),
+          setting: words.settingText(settings[0]!.text),
+        }),
       )
       .join(' '),
   });
