@@ -7,13 +7,25 @@ const each = (device: string, times: readonly number[]): ToldPulls[] => times.ma
 
 describe('a forecast of what is left', () => {
   test('is an own estimate, without bounds, until the log has said enough', () => {
-    const few = each('a', Array.from({ length: 20 }, (_, i) => i));
+    const few = each(
+      'a',
+      Array.from({ length: 20 }, (_, i) => i),
+    );
     expect(forecastWork(few, 100)).toEqual({ each: 0.6, likely: 60, basis: { kind: 'usual' } });
     expect(forecastWork([], 0).likely).toBe(0);
   });
   test('leaves breaks out, and takes each device for itself', () => {
     const one = Array.from({ length: 31 }, (_, i) => i + (i > 15 ? 240 : 0));
-    const { each: pace, basis } = forecastWork([...each('a', one), ...each('b', one.map((at) => at + 0.5))], 10);
+    const { each: pace, basis } = forecastWork(
+      [
+        ...each('a', one),
+        ...each(
+          'b',
+          one.map((at) => at + 0.5),
+        ),
+      ],
+      10,
+    );
     expect(pace).toBeCloseTo(1, 12);
     expect(basis).toEqual({ kind: 'log', bolts: 40, minutes: 40 });
   });

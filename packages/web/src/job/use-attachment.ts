@@ -14,6 +14,6 @@ export function useAttachment(book: Book | undefined, hash: string | undefined):
     return () => {
       asked = false;
     };
-  }, [world?.device, book, hash]);
+  }, [world, book, hash]);
   return found?.hash === hash ? found?.bytes : undefined;
 }

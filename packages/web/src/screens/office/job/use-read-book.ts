@@ -1,11 +1,11 @@
 import type { Answered } from '@clampwright/sync';
 import { useEffect, useState } from 'react';
 import { type Listening, listen } from '../../../device/listen.ts';
-import { server } from './session.ts';
-import { useBook, useWorld, type WorldHere } from '../../../ui/world-context.ts';
 import { type Book, openBook } from '../../../job/book.ts';
 import { readerSource } from '../../../job/reader-book.ts';
 import { useWatched, watched } from '../../../job/store.ts';
+import { useBook, useWorld, type WorldHere } from '../../../ui/world-context.ts';
+import { server } from './session.ts';
 
 /** A job as this page has it. */
 export interface ReadBook {

@@ -81,7 +81,14 @@ function Charges({ counts, label }: { readonly counts: readonly number[]; readon
   const most = Math.max(...shown, 1);
   if (shown.length === 0) return <>–</>;
   return (
-    <svg viewBox={`0 0 ${shown.length * BAR} ${TALL}`} width={shown.length * BAR} height={TALL} role="img" aria-label={label} className={own.bars}>
+    <svg
+      viewBox={`0 0 ${shown.length * BAR} ${TALL}`}
+      width={shown.length * BAR}
+      height={TALL}
+      role="img"
+      aria-label={label}
+      className={own.bars}
+    >
       {shown.map((count, at) => {
         const height = (count / most) * (TALL - 2);
         // biome-ignore lint/suspicious/noArrayIndexKey: charges stay where they are

@@ -21,7 +21,9 @@ export function ChartCurve({ chart, serial }: CurveProps) {
   const lines = gears(chart);
   const newtonMetre = (torque: NewtonMillimetre) => torque / 1000;
   const place = (label: string, at: number) => Number(label.replace(',', '.')) || at + 1;
-  const points = lines.map((gear) => gear.map((one, at) => ({ x: place(one.labels.at(-1)!, at), y: newtonMetre(one.torque), loosening: one.looseningOnly })));
+  const points = lines.map((gear) =>
+    gear.map((one, at) => ({ x: place(one.labels.at(-1)!, at), y: newtonMetre(one.torque), loosening: one.looseningOnly })),
+  );
   const all = points.flat();
   if (all.length === 0) return null;
   const [low, high] = [Math.min(...all.map(({ x }) => x)), Math.max(...all.map(({ x }) => x))];

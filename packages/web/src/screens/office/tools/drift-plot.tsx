@@ -1,4 +1,12 @@
-import { type CivilDate, daysBetween, driftOf, type NewtonMillimetre, relativeDeviation, type SettingChart, torqueAt } from '@clampwright/core';
+import {
+  type CivilDate,
+  daysBetween,
+  driftOf,
+  type NewtonMillimetre,
+  relativeDeviation,
+  type SettingChart,
+  torqueAt,
+} from '@clampwright/core';
 import type { ToldCertificate } from '@clampwright/record';
 import type { StoreTool } from '../../../job/store-tools.ts';
 import { useOffice } from '../../../language/office-speech.tsx';

@@ -13,7 +13,9 @@ export function DueDays({ tools }: { readonly tools: readonly StoreTool[] }) {
   const say = useOffice();
   const now = today();
   const due = tools
-    .flatMap(({ serial, name, due: on, tool }) => (on === undefined || tool.withdrawn ? [] : [{ serial, name, on: on as CivilDate, number: tool.certificate }]))
+    .flatMap(({ serial, name, due: on, tool }) =>
+      on === undefined || tool.withdrawn ? [] : [{ serial, name, on: on as CivilDate, number: tool.certificate }],
+    )
     .sort((a, b) => a.on.localeCompare(b.on));
   const download = async () => {
     const { dueCalendar } = await import('@clampwright/papers/out');

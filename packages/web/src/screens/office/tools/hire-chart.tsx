@@ -41,8 +41,16 @@ export function HireChart({ chart, notices, onChange }: ChartProps) {
   const take = async (file: File | undefined) => {
     if (!file) return;
     const bytes = new Uint8Array(await file.arrayBuffer());
-    const records = /\.(csv|txt|tsv)$/i.test(file.name) ? csvText(bytes)?.records.map(({ cells }) => cells).filter(({ length }) => length > 0) : undefined;
-    onChange(records && records.length > 1 ? { kind: 'typed', head: records[0]!, rows: records.slice(1) } : { kind: 'file', file: file.name, bytes });
+    const records = /\.(csv|txt|tsv)$/i.test(file.name)
+      ? csvText(bytes)
+          ?.records.map(({ cells }) => cells)
+          .filter(({ length }) => length > 0)
+      : undefined;
+    onChange(
+      records && records.length > 1
+        ? { kind: 'typed', head: records[0]!, rows: records.slice(1) }
+        : { kind: 'file', file: file.name, bytes },
+    );
   };
   const typed = chart?.kind === 'typed' ? chart : undefined;
   const columns = useMemo(
@@ -84,7 +92,9 @@ export function HireChart({ chart, notices, onChange }: ChartProps) {
                 </Field>
               </>
             ) : null}
-            <Button onClick={() => onChange({ kind: 'typed', ...emptyChart(shape, Number(gears), Number(steps)) })}>{say('define.chart-begin')}</Button>
+            <Button onClick={() => onChange({ kind: 'typed', ...emptyChart(shape, Number(gears), Number(steps)) })}>
+              {say('define.chart-begin')}
+            </Button>
           </Row>
         </>
       ) : (
@@ -95,7 +105,16 @@ export function HireChart({ chart, notices, onChange }: ChartProps) {
           notices={marked}
           height={10}
           onChange={change}
-          onInsert={(at) => onChange({ ...chart, rows: chart.rows.toSpliced(at, 0, chart.head.map(() => '')) })}
+          onInsert={(at) =>
+            onChange({
+              ...chart,
+              rows: chart.rows.toSpliced(
+                at,
+                0,
+                chart.head.map(() => ''),
+              ),
+            })
+          }
           onRemove={(gone) => onChange({ ...chart, rows: chart.rows.filter((_, row) => !gone.includes(row)) })}
         />
       )}

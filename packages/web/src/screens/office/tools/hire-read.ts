@@ -1,5 +1,5 @@
 import { certificateNotices, type Notice } from '@clampwright/core';
-import { type ReadEquipment, readToolStore } from '@clampwright/papers';
+import { type ReadEquipment, readToolStore } from '@clampwright/papers/read';
 import { utf8 } from '@clampwright/record';
 import { today } from '../../../job/today.ts';
 import { typedCertificate } from './typed-certificate.ts';
@@ -54,7 +54,8 @@ const KEYS: Readonly<Record<string, HireField>> = {
 
 /** JSON is YAML: a key a line, so that a notice's row says which field it means. */
 function toolsFile(typed: Hired, { chart, photo }: HiredFiles): string {
-  const said = <T extends Record<string, unknown>>(entries: T) => Object.fromEntries(Object.entries(entries).filter(([, value]) => value !== ''));
+  const said = <T extends Record<string, unknown>>(entries: T) =>
+    Object.fromEntries(Object.entries(entries).filter(([, value]) => value !== ''));
   const socket = said({ 'across-flats': typed['across-flats'], 'outer-diameter': typed['outer-diameter'] });
   const tool = said({
     serial: typed.serial,
@@ -95,7 +96,8 @@ export function readHire(typed: Hired, files: HiredFiles, typedBy: string): Hire
   const text = toolsFile(typed, files);
   const lines = text.split('\n');
   const { chart, photo } = files;
-  const open = (path: string) => (path === FILE ? utf8(text) : path === chart.file ? chart.bytes : path === photo?.file ? photo.bytes : 'missing');
+  const open = (path: string) =>
+    path === FILE ? utf8(text) : path === chart.file ? chart.bytes : path === photo?.file ? photo.bytes : 'missing';
   const { equipment, notices } = readToolStore(open, FILE, today());
   const tool = equipment[0];
   const said = tool ? [...notices, ...certificateNotices(typedCertificate(tool.tool, typedBy), typed.serial, today())] : notices;

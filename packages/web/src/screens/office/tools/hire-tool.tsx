@@ -30,7 +30,10 @@ export function HireTool({ yard }: { readonly yard: Book }) {
   const [person, setPerson] = useState<string>();
   const file = useMemo(() => chart && chartFile(chart), [chart]);
   const name = person === undefined ? '' : (yard.nameOf(person) ?? person);
-  const read = useMemo(() => (file && typed.serial !== '' ? readHire(typed, { chart: file, photo }, name || '?') : undefined), [typed, file, photo, name]);
+  const read = useMemo(
+    () => (file && typed.serial !== '' ? readHire(typed, { chart: file, photo }, name || '?') : undefined),
+    [typed, file, photo, name],
+  );
   const faults = read ? [...read.ofField.values()].flat().length + read.ofChart.length + read.rest.length : 0;
   const known = read?.tool !== undefined && !isToolNews(yard.fold, read.tool);
   const take = async (chosen: File | undefined) => {
@@ -80,7 +83,9 @@ export function HireTool({ yard }: { readonly yard: Book }) {
         <HireChart chart={chart} notices={read?.ofChart ?? []} onChange={setChart} />
         {[...(read?.ofChart ?? []), ...(read?.rest ?? [])].slice(0, 12).map((one) => (
           <p key={`${one.code}${JSON.stringify(one.params)}${one.place?.row}`} className={own.said}>
-            {one.place?.row === undefined || one.place.file !== file?.file ? '' : `${say('store.chart-row', { row: one.place.row, column: one.place.column ?? '' })} `}
+            {one.place?.row === undefined || one.place.file !== file?.file
+              ? ''
+              : `${say('store.chart-row', { row: one.place.row, column: one.place.column ?? '' })} `}
             {says(one)} {remedy(one)}
           </p>
         ))}

@@ -1,4 +1,4 @@
-import { readTests } from '@clampwright/papers';
+import { readTests } from '@clampwright/papers/read';
 import type { LotDraft } from '@clampwright/record';
 import { useMemo } from 'react';
 import type { Book } from '../../../job/book.ts';
@@ -20,7 +20,11 @@ export function Lots({ yard, jobs }: { readonly yard: Book; readonly jobs: reado
           <li key={lot.lot}>
             <h3>{lot.name ?? lot.lot}</h3>
             <p>
-              {[lot.designation, lot.lubricant, lot.certificate === undefined ? '' : say('store.certificate-number', { number: lot.certificate })]
+              {[
+                lot.designation,
+                lot.lubricant,
+                lot.certificate === undefined ? '' : say('store.certificate-number', { number: lot.certificate }),
+              ]
                 .filter(Boolean)
                 .join(' · ')}
             </p>
@@ -53,7 +57,13 @@ function LotTest({ book, lot, test }: { readonly book: Book; readonly lot: LotDr
       </p>
       {judged?.kind === 'suitability' ? (
         <figure>
-          <Factors {...judged.verdict} label={say('store.factors-of', { lot: lot.name ?? '', factors: judged.verdict.factors.map((one) => figure(one, 3)).join(', ') })} />
+          <Factors
+            {...judged.verdict}
+            label={say('store.factors-of', {
+              lot: lot.name ?? '',
+              factors: judged.verdict.factors.map((one) => figure(one, 3)).join(', '),
+            })}
+          />
           <figcaption>
             {say('store.factors', {
               mean: figure(judged.verdict.mean, 3),

@@ -1,5 +1,5 @@
 import { levelOf, type Notice } from '@clampwright/core';
-import { type ReadEquipment, readToolStore } from '@clampwright/papers';
+import { type ReadEquipment, readToolStore } from '@clampwright/papers/read';
 import {
   batteryEntry,
   chartEntry,
@@ -53,7 +53,12 @@ export function RegisterFolder({ yard }: { readonly yard: Book }) {
         <p>{say('store.register-text')}</p>
         <label className={css.button}>
           {say('store.register-choose')}
-          <input hidden type="file" multiple onChange={(event) => event.target.files && void takeFiles(filesOf(event.target.files)).then(take)} />
+          <input
+            hidden
+            type="file"
+            multiple
+            onChange={(event) => event.target.files && void takeFiles(filesOf(event.target.files)).then(take)}
+          />
         </label>
       </DropZone>
       {read === 'other' ? <Banner level="mind">{say('store.register-other')}</Banner> : null}

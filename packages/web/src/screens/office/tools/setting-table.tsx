@@ -43,7 +43,15 @@ export function SettingTable({ chart, label, notices = [], read, onRead }: Table
         <thead>
           <tr>
             <th scope="col">{across ? `${chart.scales[0]!.name} \\ ${unit}` : unit}</th>
-            {across ? steps.map((step) => <th key={step} scope="col">{step}</th>) : <th scope="col">N·m</th>}
+            {across ? (
+              steps.map((step) => (
+                <th key={step} scope="col">
+                  {step}
+                </th>
+              ))
+            ) : (
+              <th scope="col">N·m</th>
+            )}
             {onRead ? <th scope="col">{say('store.read-back')}</th> : null}
           </tr>
         </thead>
@@ -54,7 +62,12 @@ export function SettingTable({ chart, label, notices = [], read, onRead }: Table
                 return (
                   <tr key={name}>
                     <th scope="row">{name}</th>
-                    {steps.map((step) => cell(gear.find(({ labels }) => labels.at(-1) === step), step))}
+                    {steps.map((step) =>
+                      cell(
+                        gear.find(({ labels }) => labels.at(-1) === step),
+                        step,
+                      ),
+                    )}
                     {tick(name, `${chart.scales[0]!.name} ${name}`)}
                   </tr>
                 );
@@ -74,4 +87,8 @@ export function SettingTable({ chart, label, notices = [], read, onRead }: Table
 
 /** The rows of that table, by which it is read back. */
 export const rowsToRead = (chart: SettingChart): string[] =>
-  chart.scales.length > 1 ? gears(chart).map((gear) => gearOf(gear[0]!)) : gears(chart).flat().map(({ labels }) => labels.join(' '));
+  chart.scales.length > 1
+    ? gears(chart).map((gear) => gearOf(gear[0]!))
+    : gears(chart)
+        .flat()
+        .map(({ labels }) => labels.join(' '));

@@ -18,7 +18,13 @@ import { SettingTable } from './setting-table.tsx';
 import own from './tools.module.css';
 
 /** One tool: its certificate and chart as they count now, every version before, its checks and where they lead. */
-export function ToolView({ tool: { serial, name, tool, ofYard, due, checks, cutOuts, tightened }, yard }: { readonly tool: StoreTool; readonly yard: Book }) {
+export function ToolView({
+  tool: { serial, name, tool, ofYard, due, checks, cutOuts, tightened },
+  yard,
+}: {
+  readonly tool: StoreTool;
+  readonly yard: Book;
+}) {
   const say = useOffice();
   const { figure } = useTrade();
   const [shown, setShown] = useState<string>();
@@ -38,7 +44,9 @@ export function ToolView({ tool: { serial, name, tool, ofYard, due, checks, cutO
             [say('store.certificate'), tool.certificate ?? '–'],
             [say('store.due-on'), due ?? '–'],
             [say('store.tightened'), figure(tightened, 0)],
-            ...(cutOuts.length > 0 ? [[say('store.cut-outs'), cutOuts.map(({ mention, cause }) => `${mention.on} ${cause}`).join(', ')] as const] : []),
+            ...(cutOuts.length > 0
+              ? [[say('store.cut-outs'), cutOuts.map(({ mention, cause }) => `${mention.on} ${cause}`).join(', ')] as const]
+              : []),
           ]}
         />
       </Section>
@@ -65,19 +73,24 @@ export function ToolView({ tool: { serial, name, tool, ofYard, due, checks, cutO
                 </tr>
               </thead>
               <tbody>
-                {checks.toReversed().slice(0, 60).map(({ mention, setting, readingNewtonMillimetre, passed }) => (
-                  <tr key={mention.entry}>
-                    <th scope="row">{mention.on}</th>
-                    <td>{setting}</td>
-                    <td>{readingNewtonMillimetre === undefined ? '–' : `${figure(readingNewtonMillimetre / 1000, 1)} N·m`}</td>
-                    <td data-fault={passed ? undefined : ''}>{say(passed ? 'store.test-passed' : 'store.test-failed')}</td>
-                  </tr>
-                ))}
+                {checks
+                  .toReversed()
+                  .slice(0, 60)
+                  .map(({ mention, setting, readingNewtonMillimetre, passed }) => (
+                    <tr key={mention.entry}>
+                      <th scope="row">{mention.on}</th>
+                      <td>{setting}</td>
+                      <td>{readingNewtonMillimetre === undefined ? '–' : `${figure(readingNewtonMillimetre / 1000, 1)} N·m`}</td>
+                      <td data-fault={passed ? undefined : ''}>{say(passed ? 'store.test-passed' : 'store.test-failed')}</td>
+                    </tr>
+                  ))}
               </tbody>
             </table>
           </div>
         )}
-        <LinkButton href={`/tool/${encodeURIComponent(serial)}?then=/office/tools/${encodeURIComponent(serial)}`}>{say('store.check-now')}</LinkButton>
+        <LinkButton href={`/tool/${encodeURIComponent(serial)}?then=/office/tools/${encodeURIComponent(serial)}`}>
+          {say('store.check-now')}
+        </LinkButton>
       </Section>
       <Section title={say('store.versions')}>
         <ul className={own.versions}>

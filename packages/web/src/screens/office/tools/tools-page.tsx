@@ -48,7 +48,9 @@ export function ToolsPage({ serial, onEnrolled }: ToolsProps) {
           <div>
             {serial === 'hire' ? <HireTool yard={yard} /> : null}
             {tool ? <ToolView key={tool.serial} tool={tool} yard={yard} /> : null}
-            {serial !== undefined && serial !== 'hire' && !tool ? <Banner level="mind">{say('store.no-such-tool', { serial })}</Banner> : null}
+            {serial !== undefined && serial !== 'hire' && !tool ? (
+              <Banner level="mind">{say('store.no-such-tool', { serial })}</Banner>
+            ) : null}
             {serial === undefined ? (
               <>
                 <DueDays tools={tools} />

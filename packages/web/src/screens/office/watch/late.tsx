@@ -9,13 +9,13 @@ const MOST = 40;
 /** Entries that came late, or were entered from paper: what the board showed before them was not the whole of it. */
 export function Late({ book }: { readonly book: Book }) {
   const say = useOffice();
-  const { figure } = useTrade();
+  const { figure, moment } = useTrade();
   const late = book.late();
   const byDevice = new Map<string, { count: number; minutes: number; last: string }>();
   for (const { kept, minutes } of late) {
     const { device, at } = kept.entry;
     const known = byDevice.get(device) ?? { count: 0, minutes: 0, last: at };
-    byDevice.set(device, { count: known.count + 1, minutes: Math.max(known.minutes, minutes), last: known.last > at ? known.last : at });
+    byDevice.set(device, { count: known.count + 1, minutes: Math.max(known.minutes, minutes), last: [known.last, at].toSorted().at(-1)! });
   }
   return (
     <Section title={say('live.late')}>
@@ -27,7 +27,7 @@ export function Late({ book }: { readonly book: Book }) {
               name: book.fold.state('device', device).name ?? device,
               count,
               hours: figure(minutes / 60, 1),
-              time: new Date(last).toLocaleString(),
+              time: moment(last),
             })}
           </li>
         ))}

@@ -33,7 +33,11 @@ export const Ring = memo(
         <p>
           {withdrawn === undefined
             ? current
-              ? say('live.step', { step: trade.step(current.step), done: joint.plan!.slice.bolts - current.left, bolts: joint.plan!.slice.bolts })
+              ? say('live.step', {
+                  step: trade.step(current.step),
+                  done: joint.plan!.slice.bolts - current.left,
+                  bolts: joint.plan!.slice.bolts,
+                })
               : say(`today.${where}`)
             : say('live.withdrawn', { number: withdrawn })}
         </p>
@@ -45,7 +49,8 @@ export const Ring = memo(
   (a, b) => a.news === b.news && a.linked === b.linked,
 );
 
-const disc = (x: number, y: number, r: number) => `M${(x - r).toFixed(1)} ${y.toFixed(1)}a${r.toFixed(1)} ${r.toFixed(1)} 0 1 0 ${(2 * r).toFixed(1)} 0a${r.toFixed(1)} ${r.toFixed(1)} 0 1 0 ${(-2 * r).toFixed(1)} 0`;
+const disc = (x: number, y: number, r: number) =>
+  `M${(x - r).toFixed(1)} ${y.toFixed(1)}a${r.toFixed(1)} ${r.toFixed(1)} 0 1 0 ${(2 * r).toFixed(1)} 0a${r.toFixed(1)} ${r.toFixed(1)} 0 1 0 ${(-2 * r).toFixed(1)} 0`;
 
 /** All bolts in three paths: a board of many joints stays light. */
 function Drawing({ state, label }: { readonly state: JointState; readonly label: string }) {

@@ -3,7 +3,8 @@ import { useEffect, useMemo } from 'react';
 import { jointState } from '../../../job/joint-state.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
 import { useNotice } from '../../../language/speech.tsx';
-import { Banner, Button, Field, Row, Section, Soft } from '../../../ui/page.tsx';
+import { Section, Soft } from '../../../ui/page.tsx';
+import { ChooseJob } from '../job/choose-job.tsx';
 import { Gate } from '../job/gate.tsx';
 import { useSession } from '../job/session.ts';
 import { Settle } from '../job/settle.tsx';
@@ -22,27 +23,6 @@ export function WatchPage() {
       <ChooseJob read={read} />
       {read.book ? <Board read={read} /> : null}
     </Gate>
-  );
-}
-
-/** Which job to look at, where whoever is signed in may read several and the browser is a device of none. */
-export function ChooseJob({ read: { world, jobs, book, choose } }: { readonly read: ReadBook }) {
-  const say = useOffice();
-  if (world) return null;
-  if (jobs.length === 0) return <Banner level="plain">{say('live.no-jobs')}</Banner>;
-  return (
-    <Row>
-      <Field label={say('live.job')}>
-        <select value={book?.job ?? ''} onChange={(event) => choose(event.target.value)}>
-          <option value="">{say('list.choose')}</option>
-          {jobs.map(({ job, title }) => (
-            <option key={job} value={job}>
-              {title}
-            </option>
-          ))}
-        </select>
-      </Field>
-    </Row>
   );
 }
 
