@@ -1,8 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import {
-  appPages,
   BookDamaged,
   NamesNotOurs,
   NeedsTls,
@@ -13,6 +11,7 @@ import {
   storeIsAway,
 } from '@clampwright/server';
 import { FolderTaken } from '@clampwright/store';
+import { appOf } from './app-of.ts';
 import { EXIT, refuse } from './exit.ts';
 import { font } from './font.ts';
 import { type DataOption, whereOf, whereText } from './where-data-lies.ts';
@@ -66,10 +65,11 @@ function optionsFault({ cert, key, yardCa, name }: ServeCommandOptions): string 
 
 function begin(options: ServeCommandOptions, where: ReturnType<typeof whereOf>): Promise<ServingBooks | ServingYard> {
   const { cert, key, host, name = [] } = options;
+  const pages = appOf();
   const common = {
     where,
     port: Number(options.port),
-    ...appOf(),
+    ...(pages ? { pages } : {}),
     ...(host === undefined ? {} : { host }),
     ...(options.quiet ? {} : { log: (line: unknown) => void process.stderr.write(`${JSON.stringify(line)}\n`) }),
   };
@@ -85,12 +85,6 @@ function begin(options: ServeCommandOptions, where: ReturnType<typeof whereOf>):
     ...common,
     ...(cert === undefined || key === undefined ? {} : { tls: { cert: readFileSync(cert, 'utf8'), key: readFileSync(key, 'utf8') } }),
   });
-}
-
-/** The app as it was built with this checkout. */
-function appOf() {
-  const folder = fileURLToPath(new URL('../../web/dist/', import.meta.url));
-  return existsSync(folder) ? { pages: appPages(folder) } : {};
 }
 
 const trustText = ({ addresses, trust, fingerprint }: ServingYard): string =>
