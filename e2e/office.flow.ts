@@ -46,9 +46,22 @@ test('a planner opens a job, issues the demo’s plan, and a phone joins and see
   await desk.getByRole('button', { name: 'Issue the plan' }).click();
   await desk.getByText(/^Plan P-1 is issued/).waitFor();
 
+  await to('Papers');
+  // the report alone, from the server, in the languages chosen
+  await desk.getByLabel('Language of the papers').selectOption('de');
+  await desk.getByLabel('Beneath it').selectOption('pl');
+  const report = desk.waitForEvent('download');
+  await desk.getByRole('link', { name: 'Report (PDF)' }).click();
+  await (await report).saveAs(path(folder, 'report.pdf'));
+  const reported = execFileSync('pdftotext', [path(folder, 'report.pdf'), '-'])
+    .toString()
+    .replace(/\s+/g, ' ');
+  for (const words of ['Schraubbericht', 'Raport skręcania', 'Plan P-1 ausgegeben']) expect(reported).toContain(words);
+  await desk.getByLabel('Language of the papers').selectOption('en');
+  await desk.getByLabel('Beneath it').selectOption('');
+
   // papers are made by the browser itself, without network
   await desk.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-  await to('Papers');
   await desk.getByRole('button', { name: 'Bolting cards A6' }).waitFor();
   await office.context.setOffline(true);
   for (const [button, file] of [
@@ -64,6 +77,14 @@ test('a planner opens a job, issues the demo’s plan, and a phone joins and see
     const text = file.endsWith('.pdf') ? execFileSync('pdftotext', [saved, '-']).toString() : readFileSync(saved).toString('latin1', 0, 2);
     expect(text, file).toContain(file.endsWith('.pdf') ? 'FB-S1' : 'PK');
   }
+  // in two languages, still without network
+  await desk.getByLabel('Language of the papers').selectOption('de');
+  await desk.getByLabel('Beneath it').selectOption('pl');
+  const spoken = desk.waitForEvent('download');
+  await desk.getByRole('button', { name: 'Bolting cards A5' }).click();
+  await (await spoken).saveAs(path(folder, 'cards-A5.pdf'));
+  const inBoth = execFileSync('pdftotext', [path(folder, 'cards-A5.pdf'), '-']).toString();
+  for (const words of ['Warnhinweise', 'Ostrzeżenia', 'Unterschrift Bediener', 'Podpis operatora']) expect(inBoth).toContain(words);
   // a model is read here too, without network: what was understood comes first
   await to('Start');
   await desk.getByLabel('Choose files').setInputFiles('packages/papers/fixtures/ifc/splice-ifc4-mm.ifc');

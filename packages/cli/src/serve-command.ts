@@ -1,5 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Organisation } from '@clampwright/papers/out';
 import {
   BookDamaged,
   NamesNotOurs,
@@ -14,6 +15,8 @@ import { FolderTaken } from '@clampwright/store';
 import { appOf } from './app-of.ts';
 import { EXIT, refuse } from './exit.ts';
 import { font } from './font.ts';
+import { isFolder, jobFolder } from './job-folder.ts';
+import { faultsText } from './plan-text.ts';
 import { type DataOption, whereOf, whereText } from './where-data-lies.ts';
 
 export interface ServeCommandOptions extends DataOption {
@@ -25,6 +28,8 @@ export interface ServeCommandOptions extends DataOption {
   readonly name?: readonly string[];
   readonly trustPort: string;
   readonly quiet?: boolean;
+  /** folder with organisation.yaml */
+  readonly organisation?: string;
 }
 
 /** `clampwright serve`: the bolting log of a yard over HTTP, until it is interrupted. */
@@ -54,7 +59,9 @@ export async function serveCommand(options: ServeCommandOptions): Promise<number
   }
 }
 
-function optionsFault({ cert, key, yardCa, name }: ServeCommandOptions): string | undefined {
+function optionsFault({ cert, key, yardCa, name, organisation }: ServeCommandOptions): string | undefined {
+  if (organisation !== undefined && !existsSync(join(organisation, 'organisation.yaml')))
+    return `There is no organisation.yaml in ${organisation}.`;
   const missing = [cert, key].filter((path) => path !== undefined && !existsSync(path));
   if (missing.length > 0) return `There is no file ${missing.join(', ')}.`;
   if ((cert === undefined) !== (key === undefined)) return '--cert and --key belong together.';
@@ -63,13 +70,24 @@ function optionsFault({ cert, key, yardCa, name }: ServeCommandOptions): string 
   return undefined;
 }
 
-function begin(options: ServeCommandOptions, where: ReturnType<typeof whereOf>): Promise<ServingBooks | ServingYard> {
+/** Name, address and mark for the reports it hands out, from the folder that was named or from the data folder. */
+async function organisationOf({ organisation, data }: ServeCommandOptions): Promise<{ readonly organisation?: Organisation }> {
+  const folder = organisation ?? data;
+  if (!isFolder(folder)) return {};
+  const { readOrganisation } = await import('@clampwright/papers/out');
+  const { organisation: told, notices } = readOrganisation(jobFolder(folder));
+  if (notices.length > 0) process.stderr.write(`${faultsText(notices, 'metric')}\n`);
+  return told ? { organisation: told } : {};
+}
+
+async function begin(options: ServeCommandOptions, where: ReturnType<typeof whereOf>): Promise<ServingBooks | ServingYard> {
   const { cert, key, host, name = [] } = options;
   const pages = appOf();
   const common = {
     where,
     port: Number(options.port),
     ...(pages ? { pages } : {}),
+    ...(await organisationOf(options)),
     ...(host === undefined ? {} : { host }),
     ...(options.quiet ? {} : { log: (line: unknown) => void process.stderr.write(`${JSON.stringify(line)}\n`) }),
   };

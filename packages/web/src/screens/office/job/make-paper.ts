@@ -12,11 +12,14 @@ import {
   tablesXlsx,
   tagsPdf,
 } from '@clampwright/papers/out';
+import { type Language, loadWords } from '@clampwright/words';
 import regular from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf?url';
 import bold from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf?url';
 import mono from 'dejavu-fonts-ttf/ttf/DejaVuSansMono.ttf?url';
 
 export type PaperName = 'cards-a6' | 'cards-a5' | 'cards-two-up' | 'tags-sheet' | 'tags-roll' | 'kit' | 'plan' | 'xlsx' | 'csv' | 'ics';
+/** The language of a paper, and one that stands smaller beneath it. */
+export type PaperLanguages = readonly [Language, Language?];
 type Files = Readonly<Record<string, string | Uint8Array>>;
 
 const bytesAt = async (url: string) => new Uint8Array(await (await fetch(url)).arrayBuffer());
@@ -38,5 +41,15 @@ const MAKERS: { readonly [P in PaperName]: (plan: Plan, options: PaperOptions) =
 };
 
 /** Makes one paper of a plan here, on this device. */
-export const makePaper = async (name: PaperName, plan: Plan, progress: (done: number, of: number) => void): Promise<Files> =>
-  MAKERS[name](plan, { letters: await letters(), made: new Date(), progress });
+export const makePaper = async (
+  name: PaperName,
+  plan: Plan,
+  [first, second]: PaperLanguages,
+  progress: (done: number, of: number) => void,
+): Promise<Files> =>
+  MAKERS[name](plan, {
+    letters: await letters(),
+    languages: second === undefined ? [await loadWords(first)] : [await loadWords(first), await loadWords(second)],
+    made: new Date(),
+    progress,
+  });

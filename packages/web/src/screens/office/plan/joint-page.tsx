@@ -19,6 +19,7 @@ import { useNotice } from '../../../language/speech.tsx';
 import { engine, planning } from '../../../planning/planning.ts';
 import { Banner, Button, LinkButton, Row, Section, Soft } from '../../../ui/page.tsx';
 import { save } from '../../../ui/save.ts';
+import { useSettings } from '../../../ui/settings.ts';
 import { NoDraft } from '../shell/no-draft.tsx';
 import { OfficeShell } from '../shell/office-shell.tsx';
 import css from './joint-page.module.css';
@@ -88,12 +89,14 @@ function Around({ tag, tags }: { readonly tag: string; readonly tags: readonly s
 /** The bolting card of this joint as the plan stands now. */
 function CardButton({ tag }: { readonly tag: string }) {
   const say = useOffice();
+  const { language } = useSettings();
   const [busy, setBusy] = useState(false);
   const make = async () => {
     setBusy(true);
     const [whole, { makePaper }] = await Promise.all([engine.whole(), import('../job/make-paper.ts')]);
     const plan = whole?.plan;
-    const files = plan && (await makePaper('cards-a5', { ...plan, joints: plan.joints.filter((one) => one.tag === tag) }, () => undefined));
+    const files =
+      plan && (await makePaper('cards-a5', { ...plan, joints: plan.joints.filter((one) => one.tag === tag) }, [language], () => undefined));
     for (const content of Object.values(files ?? {})) save(`${tag}.pdf`, content);
     setBusy(false);
   };
