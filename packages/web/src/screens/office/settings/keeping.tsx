@@ -73,11 +73,9 @@ export function Keeping({ all, book }: { readonly all: boolean; readonly book: B
       <h3>{say('set.export')}</h3>
       <Soft>{say('set.export-text')}</Soft>
       {book ? (
-        <Row>
-          <Button disabled={busy !== undefined} onClick={() => void carry(book.job)}>
-            {say(busy === 'export' ? 'set.writing' : 'set.export-do', { title: book.fold.state('book', 'book').title ?? book.job })}
-          </Button>
-        </Row>
+        <Button disabled={busy !== undefined} onClick={() => void carry(book.job)}>
+          {say(busy === 'export' ? 'set.writing' : 'set.export-do', { title: book.fold.state('book', 'book').title ?? book.job })}
+        </Button>
       ) : (
         <Soft>{say('office.no-job')}</Soft>
       )}

@@ -45,7 +45,7 @@ export function Organisation() {
         <Field label={say('set.organisation-name')}>
           <input value={name} maxLength={80} onChange={(event) => setName(event.target.value)} />
         </Field>
-        <Field label={say('set.address')} hint={say('set.address-hint')}>
+        <Field label={say('set.address')}>
           <input value={address} maxLength={200} onChange={(event) => setAddress(event.target.value)} />
         </Field>
       </Row>
@@ -56,12 +56,10 @@ export function Organisation() {
       {state === 'too large' ? <Banner level="mind">{say('set.mark-large')}</Banner> : null}
       <FaultLine fault={fault} />
       {state === 'saved' ? <Banner level="fine">{say('set.saved')}</Banner> : null}
-      <Row>
-        <Button kind="act" disabled={name.trim() === ''} onClick={() => void save()}>
-          {say('set.save')}
-        </Button>
-        {has || mark ? <Button onClick={() => setMark(null)}>{say('set.mark-remove')}</Button> : null}
-      </Row>
+      <Button kind="act" disabled={name.trim() === ''} onClick={() => void save()}>
+        {say('set.save')}
+      </Button>
+      {has || mark ? <Button onClick={() => setMark(null)}>{say('set.mark-remove')}</Button> : null}
     </Section>
   );
 }

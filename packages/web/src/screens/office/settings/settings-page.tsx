@@ -38,9 +38,7 @@ export function SettingsPage() {
             <Account />
           </details>
           <Passkeys />
-          <Row>
-            <Button onClick={() => void server('signOut', {}).then(() => setAccount(undefined))}>{say('office.sign-out')}</Button>
-          </Row>
+          <Button onClick={() => void server('signOut', {}).then(() => setAccount(undefined))}>{say('office.sign-out')}</Button>
         </Section>
       ) : null}
       {has('planner') ? <Organisation /> : null}

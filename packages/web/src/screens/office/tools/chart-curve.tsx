@@ -52,7 +52,7 @@ export function ChartCurve({ chart, serial }: CurveProps) {
         ))}
         {ticksOf(low, high, 10).map((tick) => (
           <text key={tick} x={x(tick)} y={TALL - 10} textAnchor="middle">
-            {figure(tick, 1)}
+            {figure(tick, Number.isInteger(tick) ? 0 : 1)}
           </text>
         ))}
         {points.map((line, at) => (

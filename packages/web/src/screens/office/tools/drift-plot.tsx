@@ -64,7 +64,7 @@ export function DriftPlot({ serial, checks, certificates, chart }: DriftProps) {
           height={y(-chart.repeatability) - y(chart.repeatability)}
           className={own.band}
         />
-        {ticksOf(-reach, reach, 4).map((tick) => (
+        {ticksOf(-reach, reach, 6).map((tick) => (
           <g key={tick}>
             <line x1={LEFT} x2={WIDE - 10} y1={y(tick)} y2={y(tick)} className={tick === 0 ? own.axis : own.rule} />
             <text x={LEFT - 8} y={y(tick) + 4} textAnchor="end">

@@ -1,7 +1,6 @@
 import { type Tool, validateChart } from '@clampwright/core';
 import { readUtf8 } from '@clampwright/record';
 import { useMemo, useState } from 'react';
-import { Link } from 'wouter';
 import type { Book } from '../../../job/book.ts';
 import type { StoreTool } from '../../../job/store-tools.ts';
 import { today } from '../../../job/today.ts';
@@ -111,7 +110,6 @@ export function ToolView({
           })}
         </ul>
         {ofYard && !tool.withdrawn ? <Withdraw yard={yard} serial={serial} /> : null}
-        <Link href="/office/tools/hire">{say('store.hire')}</Link>
       </Section>
     </>
   );

@@ -69,7 +69,7 @@ function Drawing({ state, label }: { readonly state: JointState; readonly label:
   return (
     <svg viewBox="-116 -116 232 232" role="img" aria-label={label}>
       {card.layout.kind === 'ring' ? <circle r="100" className={own.flange} /> : null}
-      <path d={of(() => 1)} className={own.outline} />
+      <path d={of(() => 1)} className={own.outline} strokeWidth={Math.min(1.6, 0.22 * (places[0]?.size ?? 1))} />
       {/* the area that is filled is the share of the steps */}
       <path d={of((share) => Math.sqrt(share))} className={own.filled} />
       <path d={of((_, trouble) => (trouble ? 1.45 : 0))} className={own.trouble} />
