@@ -5,7 +5,7 @@ import { degrees, Nm } from '../quantity.ts';
 import { philox } from '../random/philox.ts';
 import { type Battery, coldShare, usableEnergy } from './battery.ts';
 import { batteryNotices } from './battery-notices.ts';
-import { drawBetweenDrops, learnt, learntFromDrop } from './learn.ts';
+import { learnt, learntFromDrop } from './learn.ts';
 import { drawLine, nextChargeBound } from './log-statistics.ts';
 import { supplyNotices } from './other-supplies.ts';
 import { canPush, pushes, transferablePower, voltageSag } from './push.ts';
