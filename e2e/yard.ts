@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { jobFolder } from '../packages/cli/src/job-folder.ts';
 import { planJob, type Tool } from '../packages/core/src/index.ts';
-import { issuedValves, readJob } from '../packages/papers/src/index.ts';
+import { issuedValves, type OpenFile, readJob } from '../packages/papers/src/index.ts';
 import { idOf, issuePlan, utf8 } from '../packages/record/src/index.ts';
 import { atDesk } from '../packages/server/src/log/desk.ts';
 import { openEnrolment } from '../packages/server/src/log/devices.ts';
@@ -28,8 +28,10 @@ export interface Yard {
   readonly close: () => Promise<void>;
 }
 
-/** `loaded`: tools whose charts lie in the yard’s own book. */
-export async function openYard(phones: number, loaded: readonly Tool[] = []): Promise<Yard> {
+const DEMO = jobFolder('demo');
+
+/** `loaded`: tools whose charts lie in the yard’s own book; `open`: another job folder than the demo’s. */
+export async function openYard(phones: number, loaded: readonly Tool[] = [], open: OpenFile = DEMO): Promise<Yard> {
   const folder = mkdtempSync(join(tmpdir(), 'clampwright-yard-'));
   const where = { folder: join(folder, 'data') };
   const yard = await yardOnDisk(where, 1, [JOB]);
@@ -66,9 +68,9 @@ export async function openYard(phones: number, loaded: readonly Tool[] = []): Pr
     [MATE.id, MATE.name, ['crew']],
   ] as const)
     await device.append(JOB, 'person-enrolled', { person, name: await device.attach(JOB, utf8(name)), roles: [...roles] });
-  const job = readJob(jobFolder('demo')).job!;
+  const job = readJob(open).job!;
   const plan = planJob(job);
-  const { valves } = issuedValves(jobFolder('demo'), job.tools);
+  const { valves } = issuedValves(open, job.tools);
   const ids = new Map([...plan.joints, ...valves].map(({ tag }, at) => [tag, idOf('joint', sixteen(40 + at))]));
   const issue = issuePlan(job, plan, valves, { number: 'P-1', jointId: (tag) => ids.get(tag)! });
   for (const bytes of issue.attachments) await device.attach(JOB, bytes);

@@ -2,6 +2,7 @@ import {
   type BodyOf,
   deviceIdOf,
   EMPTY_FRONTIER,
+  type Envelope,
   type Frontier,
   type Hash,
   hashOf,
@@ -10,13 +11,17 @@ import {
   type Kept,
   type KeyPair,
   type KindName,
+  type Receipt,
   readEntry,
   readUtf8,
+  receiptBytes,
   signHead,
   utf8,
   writeEntry,
 } from '@clampwright/record';
 import { keyOf } from './keys.ts';
+import { linesOf, readLines } from './lines.ts';
+import type { Row } from './page.ts';
 import type { Shelf } from './shelf.ts';
 
 /** What a device knows of its own chain in one book. */
@@ -96,10 +101,7 @@ export function openDevice({ shelf, keys, now, offsetMinutes = () => -now().getT
     cursor: async (job) => readCursor(await shelf.get(keyOf.cursor(job))),
     outbox: (job) => kept(keyOf.outbox(job)),
     attachment: (job, hash) => shelf.get(keyOf.attachment(job, hash)),
-    entries: async (job, from = 0) => {
-      const log = (await shelf.scan(keyOf.log(job), { from: keyOf.place(job, from) })).map(([, bytes]) => read(entryOfPlace(bytes)));
-      return [...log, ...(await kept(keyOf.outbox(job)))];
-    },
+    entries: async (job, from = 0) => [...(await loggedFrom(shelf, job, from)), ...(await kept(keyOf.outbox(job)))],
     attach: async (job, bytes) => {
       const hash = hashOf(bytes);
       await shelf.write({
@@ -154,8 +156,34 @@ export const toJson = (value: unknown): Uint8Array => utf8(JSON.stringify(value)
 const readJson = <T>(bytes: Uint8Array | undefined): T | undefined =>
   bytes === undefined ? undefined : (JSON.parse(readUtf8(bytes)!) as T);
 
-/** A place in the log as it lies on the shelf: receipt, newline, entry. */
-export const entryOfPlace = (bytes: Uint8Array): Uint8Array => bytes.slice(bytes.indexOf(10) + 1);
+/** A stretch of the log as it lies on the shelf under the place of its first row: receipt and entry by turns, as they came. */
+export const stretchBytes = (rows: readonly Row[]): Uint8Array =>
+  linesOf(rows.flatMap(({ receipt, bytes }) => [receiptBytes(receipt), bytes]));
+
+/**
+ * The rows of a stretch. All of it was checked against the log's root when it came, before it was put there, so that a phone that opens a
+ * long job reads only what it says.
+ */
+export function rowsOf(stretch: Uint8Array): { readonly index: number; readonly kept: Kept }[] {
+  const lines = readLines(stretch);
+  if (!lines) throw new Error('the device’s storage is damaged: a stretch of the log is cut short');
+  const rows: { index: number; kept: Kept }[] = [];
+  for (let at = 0; at < lines.length; at += 2) {
+    const { index, entry: hash } = JSON.parse(readUtf8(lines[at]!)!) as Receipt;
+    const bytes = lines[at + 1]!;
+    rows.push({ index, kept: { hash, bytes, entry: JSON.parse(readUtf8(bytes)!) as Envelope } });
+  }
+  return rows;
+}
+
+/** The log from a place on; a place inside a stretch has it read from its beginning. */
+async function loggedFrom(shelf: Shelf, job: string, from: number): Promise<Kept[]> {
+  const begins = from === 0 || (await shelf.get(keyOf.place(job, from))) !== undefined;
+  const { size } = readCursor(await shelf.get(keyOf.cursor(job)));
+  if (from >= size) return [];
+  const stretches = await shelf.scan(keyOf.log(job), begins ? { from: keyOf.place(job, from) } : {});
+  return stretches.flatMap(([, bytes]) => rowsOf(bytes)).flatMap(({ index, kept }) => (index < from ? [] : [kept]));
+}
 
 interface CursorText {
   readonly size: number;

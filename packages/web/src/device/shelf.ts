@@ -16,7 +16,7 @@ export const browserShelf = (db: Database): Shelf => ({
   write: async ({ put = [], remove = [] }) => {
     const change = db.transaction('shelf', 'readwrite', { durability: 'strict' });
     for (const [key, value] of put) void change.store.put(value, key);
-    for (const key of remove) void change.store.delete(key);
+    for (const one of remove) void change.store.delete(typeof one === 'string' ? one : IDBKeyRange.bound(one.from, one.to));
     await change.done;
   },
 });
