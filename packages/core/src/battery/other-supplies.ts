@@ -56,7 +56,7 @@ export function supplyNotices(serial: string, supply: Supply): Notice[] {
       const { volts, wantedVolts, fuse, wantedCurrent } = supply;
       return [
         ...weak(volts, LEAST_VOLTAGE * wantedVolts, `${volts} V`, `${wantedVolts} V`),
-        ...weak(CONTINUOUS_SHARE * fuse, wantedCurrent, `a fuse of ${fuse} A`, `${wantedCurrent} A`),
+        ...weak(CONTINUOUS_SHARE * fuse, wantedCurrent, `${fuse} A`, `${wantedCurrent} A`),
         ...(supply.protected ? [] : [notice('supply-unprotected', { serial })]),
       ];
     }

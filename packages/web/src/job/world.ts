@@ -1,3 +1,4 @@
+import type { Notice } from '@clampwright/core';
 import { keyPairOf, readNoteKey } from '@clampwright/record';
 import {
   apiClient,
@@ -19,7 +20,7 @@ type SyncState =
   | { readonly kind: 'not yet' | 'syncing' | 'revoked' | 'misfit' }
   | { readonly kind: 'synced'; readonly at: Date }
   | { readonly kind: 'offline' }
-  | { readonly kind: 'refused'; readonly code: string };
+  | { readonly kind: 'refused'; readonly notices: readonly Notice[] };
 
 /** Everything this device takes part in. */
 export interface OpenWorld {
@@ -118,11 +119,10 @@ export async function openWorld(db: Database, world: World): Promise<OpenWorld |
   };
 }
 
-function stateOf({ why, notices }: { readonly why: string; readonly notices: readonly { readonly code: string }[] }): SyncState {
+function stateOf({ why, notices }: { readonly why: string; readonly notices: readonly Notice[] }): SyncState {
   if (why === 'unreachable') return { kind: 'offline' };
   if (why === 'log does not fit') return { kind: 'misfit' };
-  const code = notices[0]?.code ?? why;
-  return code === 'not-signed-in' ? { kind: 'revoked' } : { kind: 'refused', code };
+  return notices[0]?.code === 'not-signed-in' ? { kind: 'revoked' } : { kind: 'refused', notices };
 }
 
 async function minutesOff(server: string): Promise<number> {

@@ -1,4 +1,4 @@
-import { ENGLISH, loadTexts, type Say, type Speaker, speaker, type Trade } from '@clampwright/words/app';
+import { ENGLISH, loadTexts, type NoticeWords, type Say, type Speaker, speaker, type Trade } from '@clampwright/words/app';
 import { createContext, type ReactNode, useContext, useEffect, useState } from 'react';
 import { useSettings } from '../ui/settings.ts';
 
@@ -8,6 +8,9 @@ const Speech = createContext<Speaker>(ENGLISH);
 export const useSay = (): Say => useContext(Speech).say;
 /** Says the plan's words: steps, ends, cautions. */
 export const useTrade = (): Trade => useContext(Speech).trade;
+
+/** Says notices: what is wrong, what would mend it, where it was found. */
+export const useNotice = (): NoticeWords => useContext(Speech).notice;
 
 export function SpeechProvider({ children }: { readonly children: ReactNode }) {
   const { language } = useSettings();

@@ -1,9 +1,8 @@
-import { says } from '@clampwright/words';
 import { useState } from 'react';
 import { openDatabase, type World } from '../device/database.ts';
 import { enrol } from '../device/enrol.ts';
 import { beginPractice } from '../job/practice.ts';
-import { useSay } from '../language/speech.tsx';
+import { useNotice, useSay } from '../language/speech.tsx';
 import { Banner, Button, Field, LinkButton, Page, Row, Section, Soft } from '../ui/page.tsx';
 
 interface StartScreenProps {
@@ -33,6 +32,7 @@ export function StartScreen({ world, onEnrolled, onPractice }: StartScreenProps)
 
 function Join({ onEnrolled }: { readonly onEnrolled: () => void }) {
   const say = useSay();
+  const { says } = useNotice();
   // a scanned code comes in the fragment, which no server sees
   const [code, setCode] = useState(() => decodeURIComponent(/^#join=(.+)$/.exec(location.hash)?.[1] ?? ''));
   const [state, setState] = useState<'waiting' | 'joining' | { readonly why: string }>('waiting');

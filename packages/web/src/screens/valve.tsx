@@ -1,8 +1,7 @@
-import { remedy, says } from '@clampwright/words';
 import { useEffect, useState } from 'react';
 import { keep, kept } from '../device/database.ts';
 import { turnsTold } from '../job/turns.ts';
-import { useSay, useTrade } from '../language/speech.tsx';
+import { useNotice, useSay, useTrade } from '../language/speech.tsx';
 import { Banner, Button, Facts, Page, Row, Section, Soft } from '../ui/page.tsx';
 import { useJob } from '../ui/world-context.ts';
 import { HolderLine } from './holder-line.tsx';
@@ -12,6 +11,7 @@ import css from './valve.module.css';
 export function ValveScreen({ id }: { readonly id: string }) {
   const say = useSay();
   const trade = useTrade();
+  const notice = useNotice();
   const { book } = useJob();
   const joint = book.fold.state('joint', id);
   const valve = book.valveOf(joint);
@@ -30,8 +30,8 @@ export function ValveScreen({ id }: { readonly id: string }) {
       {plan.verdict === 'stop' ? <Banner level="stop">{say('valve.stop')}</Banner> : null}
       {plan.notices.map((one) => (
         <Banner key={one.code} level="mind">
-          <p>{says(one)}</p>
-          <p>{remedy(one)}</p>
+          <p>{notice.says(one)}</p>
+          <p>{notice.remedy(one)}</p>
         </Banner>
       ))}
       {plan.verdict === 'stop' ? null : (
@@ -40,7 +40,7 @@ export function ValveScreen({ id }: { readonly id: string }) {
           {plan.setting ? (
             <>
               <p className={css.settingName}>{say('tighten.setting')}</p>
-              <p className={css.setting}>{plan.setting.text}</p>
+              <p className={css.setting}>{trade.settingText(plan.setting.text)}</p>
               <Banner level="mind">{say('valve.stop-at', { turns: trade.figure(plan.stopAt, 0) })}</Banner>
             </>
           ) : (

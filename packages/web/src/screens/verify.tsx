@@ -1,7 +1,6 @@
 import { type ByteSource, bytesOf, type NotVerified, readSections, type Verified, verifyHandover } from '@clampwright/record';
-import { remedy, says } from '@clampwright/words';
 import { useState } from 'react';
-import { useSay } from '../language/speech.tsx';
+import { useNotice, useSay } from '../language/speech.tsx';
 import css from '../ui/page.module.css';
 import { Banner, Button, Facts, Field, Page, Section, Soft } from '../ui/page.tsx';
 
@@ -66,6 +65,7 @@ export function VerifyScreen({ back }: { readonly back: string }) {
 
 function Misfit({ fault: { byte, reason } }: { readonly fault: NotVerified }) {
   const say = useSay();
+  const { says, remedy } = useNotice();
   return (
     <Banner level="stop">
       <h2>{say('verify.no')}</h2>

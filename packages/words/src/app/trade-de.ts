@@ -90,4 +90,32 @@ export const TRADE_DE: TradeTexts = {
     'position indicator watched': 'Eine zweite Person beobachtet die Stellungsanzeige.',
     'arm clear of the wheel': 'Der Reaktionsarm steht an etwas Festem, nie an Handrad oder Spindel.',
   },
+  inspection: {
+    'control torque': 'Prüfmoment, mit dem eigenen zertifizierten Schlüssel des Prüfers',
+    'angle marks': 'Winkelmarkierungen',
+    spline: 'abgescherte Enden, alle Schrauben',
+    feeler: 'Fühlerlehre an den Anzeigescheiben',
+    'pre-installation and routine observed': 'Eignungsprüfung und Ablauf beobachtet; kein Prüfmoment',
+    'circular re-check': 'noch ein Umlauf vor dem Druck',
+  },
+  provenance: {
+    computed: 'berechnet',
+    memory: 'aus dem Gedächtnis: in der Norm nachsehen',
+    'common-practice': 'übliche Praxis, keine Quelle',
+    certificate: 'Zertifikat',
+    engineer: 'Ingenieur',
+  },
+  role: {
+    crew: 'Trupp',
+    inspector: 'Prüfer',
+    planner: 'Planer',
+    client: 'Auftraggeber',
+  },
+  scale: {
+    gear: 'Gang',
+    step: 'Stufe',
+    'pump pressure': 'Pumpendruck',
+    'air pressure': 'Luftdruck',
+    scale: 'Skala',
+  },
 };

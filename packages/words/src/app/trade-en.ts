@@ -19,4 +19,32 @@ export const TRADE_EN: TradeTexts = {
     ValveCaution,
     string
   >,
+  inspection: {
+    'control torque': AROUND_TEXTS['inspection.method.control torque'],
+    'angle marks': AROUND_TEXTS['inspection.method.angle marks'],
+    spline: AROUND_TEXTS['inspection.method.spline'],
+    feeler: AROUND_TEXTS['inspection.method.feeler'],
+    'pre-installation and routine observed': AROUND_TEXTS['inspection.method.pre-installation and routine observed'],
+    'circular re-check': AROUND_TEXTS['inspection.method.circular re-check'],
+  },
+  provenance: {
+    computed: 'computed',
+    memory: 'from memory: confirm in the standard',
+    'common-practice': 'common practice, no source',
+    certificate: 'certificate',
+    engineer: 'engineer',
+  },
+  role: {
+    crew: 'crew',
+    inspector: 'inspector',
+    planner: 'planner',
+    client: 'client',
+  },
+  scale: {
+    gear: 'gear',
+    step: 'step',
+    'pump pressure': 'pump pressure',
+    'air pressure': 'air pressure',
+    scale: 'scale',
+  },
 };

@@ -1,4 +1,4 @@
-import type { AssemblyCheck, CautionCode, EndSignal, SafeStop, StepName, ValveCaution } from '@clampwright/core';
+import type { AssemblyCheck, CautionCode, EndSignal, InspectionMethod, SafeStop, Source, StepName, ValveCaution } from '@clampwright/core';
 
 /** The plan's words in one language: what a card says of steps, ends, cautions and checks. */
 export interface TradeTexts {
@@ -12,4 +12,15 @@ export interface TradeTexts {
   /** said with every valve that a tool turns */
   readonly valveCaution: Readonly<Record<ValveCaution, string>>;
   readonly rest: Readonly<Record<SafeStop, string>>;
+  /** how a joint is looked at afterwards */
+  readonly inspection: Readonly<Record<InspectionMethod, string>>;
+  /** how far a number may be relied on; nothing where a standard was read */
+  readonly provenance: Readonly<Record<Exclude<Source['provenance'], 'published'>, string>>;
+  /** who signs */
+  readonly role: Readonly<Record<Role, string>>;
+  /** what stands before the labels of a setting: `gear 2, step 7` */
+  readonly scale: Readonly<Record<ScaleName, string>>;
 }
+
+export type Role = 'crew' | 'inspector' | 'planner' | 'client';
+export type ScaleName = 'gear' | 'step' | 'pump pressure' | 'air pressure' | 'scale';

@@ -1,9 +1,8 @@
-import { remedy, says } from '@clampwright/words';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import type { OpenJoint } from '../../job/open-joint.ts';
 import { isChecked } from '../../job/today.ts';
-import { useSay, useTrade } from '../../language/speech.tsx';
+import { useNotice, useSay, useTrade } from '../../language/speech.tsx';
 import css from '../../ui/page.module.css';
 import { Banner, Button, Facts, LinkButton, Page, Row, Section, Soft } from '../../ui/page.tsx';
 import { useJob } from '../../ui/world-context.ts';
@@ -17,6 +16,7 @@ import { JointDrawing } from './joint-drawing.tsx';
 export function BeforeScreen({ state }: { readonly state: OpenJoint }) {
   const say = useSay();
   const trade = useTrade();
+  const notice = useNotice();
   const { world, book } = useJob();
   const { joint, card, holds, withdrawn, where, steps } = state;
   const named = world.holder !== undefined;
@@ -44,8 +44,8 @@ export function BeforeScreen({ state }: { readonly state: OpenJoint }) {
       {withdrawn === undefined ? null : <Banner level="stop">{say('tighten.stopped')}</Banner>}
       {card.reasons.map((reason) => (
         <Banner key={reason.code} level="mind">
-          <p>{says(reason)}</p>
-          <p>{remedy(reason)}</p>
+          <p>{notice.says(reason)}</p>
+          <p>{notice.remedy(reason)}</p>
           {holds.includes(reason) ? <Release state={state} code={reason.code} /> : null}
         </Banner>
       ))}
@@ -163,14 +163,15 @@ function SnugCheck({ state: { joint }, disabled }: { readonly state: OpenJoint; 
 
 function Sign({ state: { joint, where } }: { readonly state: OpenJoint }) {
   const say = useSay();
+  const trade = useTrade();
   const { world, book } = useJob();
   const [, go] = useLocation();
   const [busy, setBusy] = useState(false);
   const signatures = joint.signatures.map(
     ({ mention, as }) =>
       [
-        as,
-        say('joint.signed', { name: (mention.by && book.nameOf(mention.by)) ?? '', time: new Date(mention.at).toLocaleString() }),
+        trade.role(as),
+        say('joint.signed', { name: (mention.by && book.nameOf(mention.by)) ?? '', time: trade.moment(mention.at) }),
       ] as const,
   );
   return (
@@ -197,6 +198,7 @@ function Sign({ state: { joint, where } }: { readonly state: OpenJoint }) {
 
 function Findings({ state: { joint } }: { readonly state: OpenJoint }) {
   const say = useSay();
+  const { says, remedy } = useNotice();
   if (joint.found.length === 0) return null;
   return (
     <Section title={say('joint.findings')}>

@@ -2,13 +2,14 @@ import { useState } from 'react';
 import { drawnBolts, recordedSeed } from '../../job/drawn-sample.ts';
 import type { OpenJoint } from '../../job/open-joint.ts';
 import { readNumber } from '../../language/read-number.ts';
-import { useSay } from '../../language/speech.tsx';
+import { useSay, useTrade } from '../../language/speech.tsx';
 import { Banner, Button, Field, Page, Row, Section, Soft } from '../../ui/page.tsx';
 import { useJob } from '../../ui/world-context.ts';
 
 /** The sample of a joint, drawn by the rule set and looked at one by one; verdict and signature. */
 export function InspectScreen({ state }: { readonly state: OpenJoint }) {
   const say = useSay();
+  const trade = useTrade();
   const { world, book } = useJob();
   const { joint, card } = state;
   // drawn when the inspector comes, so that nobody knows it before
@@ -21,7 +22,7 @@ export function InspectScreen({ state }: { readonly state: OpenJoint }) {
   return (
     <Page title={say('inspect.title', { tag: joint.tag ?? '' })} back={`/joint/${joint.joint}`}>
       {world.holder === undefined ? <Banner level="mind">{say('who.needed')}</Banner> : null}
-      {card.inspection ? <Soft>{say('inspect.method', { method: card.inspection.method })}</Soft> : null}
+      {card.inspection ? <Soft>{say('inspect.method', { method: trade.inspection(card.inspection.method) })}</Soft> : null}
       {sample.bolts.length === 0 ? (
         <Banner level="mind">{say('inspect.none')}</Banner>
       ) : (

@@ -1,4 +1,4 @@
-import { useSay } from '../../language/speech.tsx';
+import { useSay, useTrade } from '../../language/speech.tsx';
 import { Button } from '../../ui/page.tsx';
 import css from './tighten.module.css';
 
@@ -15,13 +15,14 @@ export function SettingChange({
   readonly onSeen: () => void;
 }) {
   const say = useSay();
+  const trade = useTrade();
   return (
     <div className={css.change} role="alert">
       <h2>{say(was === undefined ? 'tighten.setting-first' : 'tighten.setting-changes')}</h2>
       <p>{say('tighten.tool', { tool })}</p>
       {was === undefined ? null : (
         <p>
-          <s>{say('tighten.setting-was', { setting: was })}</s>
+          <s>{say('tighten.setting-was', { setting: trade.settingText(was) })}</s>
         </p>
       )}
       <Button kind="stop" onClick={onSeen}>

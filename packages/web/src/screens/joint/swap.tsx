@@ -1,13 +1,12 @@
 import type { Tool } from '@clampwright/core';
 import { hashOf, utf8 } from '@clampwright/record';
-import { remedy, says } from '@clampwright/words';
 import { useMemo, useState } from 'react';
 import { useLocation } from 'wouter';
 import { loadedTools } from '../../job/loaded-tools.ts';
 import type { OpenJoint } from '../../job/open-joint.ts';
 import { swapTo } from '../../job/swap.ts';
 import { isChecked, today } from '../../job/today.ts';
-import { useSay, useTrade } from '../../language/speech.tsx';
+import { useNotice, useSay, useTrade } from '../../language/speech.tsx';
 import css from '../../ui/page.module.css';
 import { Banner, Button, Page, Section, Soft } from '../../ui/page.tsx';
 import { useJob } from '../../ui/world-context.ts';
@@ -46,6 +45,7 @@ export function SwapScreen({ state, from, now }: { readonly state: OpenJoint; re
 function Settings({ state: { joint, card }, from, tool }: { readonly state: OpenJoint; readonly from: string; readonly tool: Tool }) {
   const say = useSay();
   const trade = useTrade();
+  const notice = useNotice();
   const { world, book } = useJob();
   const [, go] = useLocation();
   const [busy, setBusy] = useState(false);
@@ -74,8 +74,8 @@ function Settings({ state: { joint, card }, from, tool }: { readonly state: Open
       <Soft>{say('today.tool-due', { due: tool.chart.certificate.due })}</Soft>
       {swap.notices.map((one) => (
         <Banner key={`${one.code} ${JSON.stringify(one.params)}`} level="mind">
-          <p>{says(one)}</p>
-          <p>{remedy(one)}</p>
+          <p>{notice.says(one)}</p>
+          <p>{notice.remedy(one)}</p>
         </Banner>
       ))}
       <ul className={css.list}>
@@ -86,7 +86,7 @@ function Settings({ state: { joint, card }, from, tool }: { readonly state: Open
               {several ? <small>{say('swap.bolts', { bolts: positions.join(', ') })}</small> : null}
             </span>
             <span>
-              <strong>{setting}</strong>
+              <strong>{trade.settingText(setting)}</strong>
               {reactionNewton === undefined ? null : (
                 <small>{say('tighten.reaction-force', { force: `${trade.figure(reactionNewton / 1000, 1)} kN` })}</small>
               )}

@@ -1,4 +1,3 @@
-import { sourceText } from '@clampwright/words';
 import type { OpenJoint } from '../../job/open-joint.ts';
 import { useSay, useTrade } from '../../language/speech.tsx';
 import css from '../../ui/page.module.css';
@@ -18,17 +17,17 @@ export function Why({ state: { card }, bolt, step }: { readonly state: OpenJoint
       <summary className={css.item}>{say('app.why')}</summary>
       <Facts
         facts={[
-          [card.rule.title, card.rule.edition],
+          [trade.rule(card.rule.title), card.rule.edition],
           [
             'F',
-            `${tightening.meaning === 'at least' ? '≥ ' : ''}${trade.figure(tightening.target.value / 1000, 1)} kN · ${sourceText(tightening.target.source)}`,
+            `${tightening.meaning === 'at least' ? '≥ ' : ''}${trade.figure(tightening.target.value / 1000, 1)} kN · ${trade.source(tightening.target.source)}`,
           ],
           ['=', tightening.formula],
           ...(torque
-            ? [['T', `${newtonMetre(torque.low)} … ${newtonMetre(torque.high)} · ${sourceText(plan.source)}`] as const]
-            : [[step, sourceText(plan.source)] as const]),
-          ...(setting ? [[setting.text, `${newtonMetre(setting.torque)}, ${setting.tool}`] as const] : []),
-          ...(tightening.friction ? [['μ', `${tightening.friction.text} · ${sourceText(tightening.friction.source)}`] as const] : []),
+            ? [['T', `${newtonMetre(torque.low)} … ${newtonMetre(torque.high)} · ${trade.source(plan.source)}`] as const]
+            : [[trade.step(step), trade.source(plan.source)] as const]),
+          ...(setting ? [[trade.settingText(setting.text), `${newtonMetre(setting.torque)}, ${setting.tool}`] as const] : []),
+          ...(tightening.friction ? [['μ', `${tightening.friction.text} · ${trade.source(tightening.friction.source)}`] as const] : []),
         ]}
       />
     </details>

@@ -1,8 +1,8 @@
 import type { Notice, Outcome } from '@clampwright/core';
 import type { ModelJoint, ReadModel } from '@clampwright/papers';
-import { remedy, says, whereabouts } from '@clampwright/words';
 import { useState } from 'react';
 import { useOffice } from '../../language/office-speech.tsx';
+import { useNotice } from '../../language/speech.tsx';
 import css from '../../ui/page.module.css';
 import { Banner, Button, Field, Section, Soft } from '../../ui/page.tsx';
 import { save } from '../../ui/save.ts';
@@ -58,8 +58,9 @@ export function ModelIn() {
   );
 }
 
-const Notices = ({ notices }: { readonly notices: readonly Notice[] }) =>
-  notices.map((one) => (
+function Notices({ notices }: { readonly notices: readonly Notice[] }) {
+  const { says, remedy, whereabouts } = useNotice();
+  return notices.map((one) => (
     <Banner key={`${one.code} ${whereabouts(one)} ${JSON.stringify(one.params)}`} level="mind">
       <p>
         {whereabouts(one)} {says(one)}
@@ -67,3 +68,4 @@ const Notices = ({ notices }: { readonly notices: readonly Notice[] }) =>
       <p>{remedy(one)}</p>
     </Banner>
   ));
+}

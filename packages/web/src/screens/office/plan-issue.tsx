@@ -1,9 +1,9 @@
 import type { Notice } from '@clampwright/core';
 import { idOf, issuePlan, utf8 } from '@clampwright/record';
-import { remedy, says, whereabouts } from '@clampwright/words';
 import { useState } from 'react';
 import { stopCode } from '../../job/stop-code.ts';
 import { useOffice } from '../../language/office-speech.tsx';
+import { useNotice, useTrade } from '../../language/speech.tsx';
 import css from '../../ui/page.module.css';
 import { Banner, Button, Field, Row, Section, Soft } from '../../ui/page.tsx';
 import { useJob } from '../../ui/world-context.ts';
@@ -12,6 +12,8 @@ import type { PlannedFolder } from './plan-folder.ts';
 /** From the files of a job folder to an issued plan: read and planned here, frozen, numbered, hashed, and sent with the next sending. */
 export function PlanIssue() {
   const say = useOffice();
+  const trade = useTrade();
+  const { says, remedy, whereabouts } = useNotice();
   const { world, book } = useJob();
   const [planned, setPlanned] = useState<PlannedFolder>();
   const [notices, setNotices] = useState<readonly Notice[]>([]);
@@ -65,7 +67,7 @@ export function PlanIssue() {
         {plans.map((one) => (
           <li key={one.number} className={css.section}>
             <p>
-              <strong>{say('office.issued', { number: one.number, time: new Date(one.mention.at).toLocaleString() })}</strong>
+              <strong>{say('office.issued', { number: one.number, time: trade.moment(one.mention.at) })}</strong>
             </p>
             <p className={css.code}>{one.hash}</p>
             {one.withdrawn === undefined ? (

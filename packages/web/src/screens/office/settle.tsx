@@ -1,7 +1,7 @@
 import type { Nonconformance } from '@clampwright/record';
-import { says } from '@clampwright/words';
 import { useState } from 'react';
 import { useOffice } from '../../language/office-speech.tsx';
+import { useNotice } from '../../language/speech.tsx';
 import { Banner, Button, Field, Row, Section, Soft } from '../../ui/page.tsx';
 import { useJob } from '../../ui/world-context.ts';
 
@@ -24,6 +24,7 @@ export function Settle() {
 
 function One({ one }: { readonly one: Nonconformance }) {
   const say = useOffice();
+  const { says } = useNotice();
   const { world, book } = useJob();
   const [disposition, setDisposition] = useState<(typeof DISPOSITIONS)[number]>('use as is');
   const [authority, setAuthority] = useState('');

@@ -1,0 +1,112 @@
+import type { NoticeTexts } from '../notice-texts.ts';
+
+const SETTLE = 'Namentlich klären: ersetzen, nacharbeiten oder belassen, mit dem Grund.';
+const RESEND = 'Nichts davon wurde behalten. Noch einmal senden, wie das Gerät es hat; wird es wieder abgelehnt, den Fehler melden.';
+const DISTRUST = 'Sich nicht auf die Datei verlassen. Von ihrem Ersteller eine neue Kopie verlangen und die Kontrollpunkte vergleichen.';
+
+export const recordTexts = {
+  'export-misfit': {
+    says: 'Der offene Auszug passt nicht: {file}: {problem}.',
+    remedy: 'Den Ordner nehmen, wie er geschrieben wurde; nichts davon wurde übernommen.',
+  },
+  'bolt-tightened-twice': { says: 'Schraube {bolt} wurde in „{step}“ zweimal angezogen.', remedy: SETTLE },
+  'bolt-not-in-joint': { says: 'Die Verbindung hat im ausgegebenen Plan keine Schraube {bolt}.', remedy: SETTLE },
+  'step-too-early': { says: 'Schraube {bolt} wurde in „{step}“ angezogen, bevor „{open}“ an jeder Schraube gemacht war.', remedy: SETTLE },
+  'bolt-out-of-order': { says: 'Schraube {bolt} wurde in „{step}“ außer der Reihe angezogen.', remedy: SETTLE },
+  'step-not-issued': { says: 'Der ausgegebene Plan hat für diese Verbindung kein „{step}“.', remedy: SETTLE },
+  'setting-not-issued': {
+    says: 'Schraube {bolt}, „{step}“: Einstellung {setting} an Werkzeug {tool} steht nicht im ausgegebenen Plan.',
+    remedy: SETTLE,
+  },
+  'plan-not-issued': { says: 'An einer Verbindung wurde gearbeitet, für die kein Plan ausgegeben wurde.', remedy: SETTLE },
+  'plan-was-withdrawn': { says: 'Nach Plan {number} wurde gearbeitet, nachdem er zurückgezogen war.', remedy: SETTLE },
+  'plan-slice-differs': { says: 'Nach einer Karte wurde gearbeitet, die nicht die von Plan {number} ist.', remedy: SETTLE },
+  'tool-not-known': { says: 'Werkzeug {tool} steht in keinem ausgegebenen Plan und nicht im Buch des Betriebs.', remedy: SETTLE },
+  'tool-expired': { says: 'Werkzeug {tool} wurde benutzt, nachdem seine Kalibrierung am {due} fällig war.', remedy: SETTLE },
+  'tool-not-checked': { says: 'Werkzeug {tool} hat am {date} keine tägliche Werkzeugprüfung.', remedy: SETTLE },
+  'tool-check-failed': {
+    says: 'Werkzeug {tool} hat am {date} die tägliche Werkzeugprüfung nicht bestanden und wurde benutzt.',
+    remedy: SETTLE,
+  },
+  'person-not-named': { says: 'Niemand ist genannt, der es gemacht hat.', remedy: SETTLE },
+  'person-not-known': { says: 'Person {person} ist in diesem Auftrag nicht eingetragen.', remedy: SETTLE },
+  'person-not-qualified': { says: 'Person {person} war bis {until} qualifiziert.', remedy: SETTLE },
+  'person-was-revoked': { says: 'Person {person} war vom Auftrag abgezogen worden.', remedy: SETTLE },
+  'device-was-revoked': { says: 'Gerät {device} war gesperrt worden.', remedy: SETTLE },
+  'device-forked': {
+    says: 'Gerät {device} hat an Stelle {sequence} seiner Kette zwei verschiedene Dinge gesagt: Es wurde kopiert oder zurückgesetzt.',
+    remedy: 'Die Geräte finden, den Schlüssel sperren, sie neu beitreten lassen; namentlich klären, welche der Einträge gelten.',
+  },
+  'device-not-enrolled': { says: 'Gerät {device} ist diesem Auftrag nicht beigetreten.', remedy: SETTLE },
+  'datum-differs': {
+    says: 'Der bestätigte Bezugspunkt ist nicht der des Plans.',
+    remedy: 'An dieser Verbindung anhalten und Schraube 1 neu suchen; namentlich klären.',
+  },
+  'bolts-left-open': { says: 'Die Verbindung wurde unterschrieben, und {count} Schrauben waren nicht angezogen.', remedy: SETTLE },
+  'inspection-failed': { says: 'Schraube {bolt} hat ihre Prüfung nicht bestanden.', remedy: SETTLE },
+  'trouble-reported': { says: 'Schraube {bolt}: {what}.', remedy: SETTLE },
+  'entry-not-readable': {
+    says: 'Ein Eintrag der Art {kind}, Version {version}, kann hier nicht gelesen werden. Er wird behalten, wie er kam.',
+    remedy: 'Mit der Version von Clampwright lesen, die ihn schrieb, oder einer späteren.',
+  },
+  'corrects-unknown-entry': { says: 'Eine Berichtigung nennt den Eintrag {entry}, der nicht in diesem Buch ist.', remedy: SETTLE },
+  'counter-behind': { says: 'Ein Eintrag hat den Zähler {counter} und nennt Einträge bis {known}.', remedy: SETTLE },
+  'batch-not-readable': { says: 'Das Paket ist kein gzip, wurde abgeschnitten oder ist größer als {limit} Bytes.', remedy: RESEND },
+  'batch-malformed': { says: 'Ein Paket besteht aus signierten Köpfen, einer leeren Zeile und 1 bis {entries} Einträgen.', remedy: RESEND },
+  'not-canonical': { says: 'Das ist kein kanonisches JSON: {why}.', remedy: RESEND },
+  'entry-too-large': { says: 'Ein Eintrag von {bytes} Bytes; die Grenze ist {limit}.', remedy: 'Fotos und lange Texte in Anlagen legen.' },
+  'entry-malformed': { says: 'Das Feld „{field}“ eines Eintrags fehlt oder ist nicht wie beschrieben.', remedy: RESEND },
+  'entry-of-another-book': { says: 'Ein Eintrag des Buchs {job} wurde an ein anderes Buch gesendet.', remedy: RESEND },
+  'entry-of-another-device': { says: 'Ein Eintrag von Gerät {device} wurde im Namen eines anderen gesendet.', remedy: RESEND },
+  'chain-has-a-gap': {
+    says: 'Eintrag {sequence} von Gerät {device} folgt auf einen, der nicht hier ist.',
+    remedy: 'Die Einträge davor zuerst senden.',
+  },
+  'chain-counter-falls': { says: 'Der Zähler steigt bei Eintrag {sequence} von Gerät {device} nicht.', remedy: RESEND },
+  'head-malformed': { says: 'Das Feld „{field}“ eines signierten Kettenkopfs fehlt oder ist nicht wie beschrieben.', remedy: RESEND },
+  'head-not-signed': { says: 'Die Signatur von Gerät {device} passt nicht zu seinem Eintrag {sequence}.', remedy: RESEND },
+  'key-of-another-device': { says: 'Der Schlüssel gehört nicht zu Gerät {device}.', remedy: 'Das Gerät neu beitreten lassen.' },
+  'receipt-malformed': { says: 'Das Feld „{field}“ einer Quittung fehlt oder ist nicht wie beschrieben.', remedy: RESEND },
+  'receipt-of-another-entry': { says: 'Die Quittung von Stelle {index} nennt einen anderen Eintrag.', remedy: RESEND },
+  'note-malformed': {
+    says: 'Zeile {line} der signierten Notiz ist nicht wie beschrieben.',
+    remedy: 'Den Kontrollpunkt verwenden, wie er geschrieben wurde.',
+  },
+  'note-not-signed': { says: 'Keine Signatur von {name} unter dieser Notiz passt zu ihrem Text.', remedy: 'Sich nicht darauf verlassen.' },
+  'log-shorter-than-seen': {
+    says: 'Das Protokoll hat {size} Einträge; gesehen wurde es mit {seen}.',
+    remedy: 'Einträge fehlen. Vom Führer des Protokolls das ganze verlangen; die Geräte haben noch, was sie schrieben.',
+  },
+  'log-differs-from-seen': {
+    says: 'Das Protokoll mit {size} Einträgen setzt das gesehene nicht fort.',
+    remedy: 'Sich nicht darauf verlassen. Mit den Geräten und früheren Übergabedateien vergleichen.',
+  },
+  'receipt-out-of-place': { says: 'Eine Quittung sagt Stelle {said}; sie steht an Stelle {found}.', remedy: DISTRUST },
+  'receipt-before-last': { says: 'Eintrag {index} soll vor dem angekommen sein, der vor ihm steht.', remedy: DISTRUST },
+  'key-of-another-log': { says: 'Der Schlüssel des Protokolls in der Datei ist nicht der angegebene.', remedy: DISTRUST },
+  'file-of-another-kind': {
+    says: 'Die Datei beginnt nicht mit „{wanted}“.',
+    remedy: 'Die Datei nehmen, wie sie geschrieben wurde, nicht was daraus ausgepackt wurde.',
+  },
+  'file-line-malformed': { says: 'Eine Zeile ist nicht, wie das Format sie beschreibt.', remedy: DISTRUST },
+  'file-cut-short': { says: 'Die Datei endet vor Byte {wanted}.', remedy: 'Die Datei neu verlangen: Sie wurde nicht ganz kopiert.' },
+  'file-goes-on': { says: 'Die Datei geht nach ihrem Siegel weiter.', remedy: DISTRUST },
+  'file-section-missing': { says: 'Der Abschnitt „{section}“ ist nicht, wo er hingehört.', remedy: DISTRUST },
+  'file-section-out-of-place': { says: 'Der Abschnitt „{section}“ steht am falschen Platz.', remedy: DISTRUST },
+  'file-section-too-long': { says: 'Ein Abschnitt von {bytes} Bytes; die Grenze ist {limit}.', remedy: DISTRUST },
+  'file-section-differs': { says: 'Die Bytes des Abschnitts „{section}“ haben nicht den Hash, der vor ihnen steht.', remedy: DISTRUST },
+  'file-section-malformed': {
+    says: 'Das Feld „{field}“ des Abschnitts „{section}“ fehlt oder ist nicht wie beschrieben.',
+    remedy: DISTRUST,
+  },
+  'file-size-differs': { says: 'Die Datei sagt {said} Einträge und enthält {found}.', remedy: DISTRUST },
+  'file-root-differs': { says: 'Die {size} Einträge haben nicht die Wurzel, die der Kontrollpunkt signiert.', remedy: DISTRUST },
+  'file-head-of-no-entry': { says: 'Gerät {device} hat einen Eintrag {sequence} signiert, der nicht in der Datei ist.', remedy: DISTRUST },
+  'file-device-without-key': { says: 'Die Datei enthält keinen Schlüssel von Gerät {device}.', remedy: DISTRUST },
+  'file-attachment-not-named': { says: 'Die Anlage {hash} wird von keinem Eintrag genannt.', remedy: DISTRUST },
+  'file-attachments-differ': {
+    says: 'Die Liste der fehlenden Anlagen ist nicht das, was die Einträge nennen und die Datei nicht enthält.',
+    remedy: DISTRUST,
+  },
+  'file-seal-differs': { says: 'Das Siegel gehört zu anderen Abschnitten.', remedy: DISTRUST },
+} satisfies NoticeTexts<'record'>;
