@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import type { OpenBrowser } from '../e2e/browser.ts';
 import type { Yard } from '../e2e/yard.ts';
-import { keyPairOf } from '../packages/record/src/index.ts';
+import { keyPairOf, openFold } from '../packages/record/src/index.ts';
 import { memoryShelf, openDevice } from '../packages/sync/src/index.ts';
 
 /** What lies on the phone's shelf, carried out of its browser and into it again. */
@@ -49,13 +49,29 @@ async function writeShelf(page: Page, rows: readonly (readonly [string, Uint8Arr
     );
 }
 
-/** Entries that another phone tells of joints of the job: bolts tightened over and over, as a long job does. */
-export async function tell(yard: Yard, job: string, count: number): Promise<void> {
+/** Every bolt of every step of every joint of the job, told by another phone: so many entries are on the log at the end. */
+export async function tellAll(yard: Yard, job: string): Promise<number> {
   const { device } = yard.office;
-  const joints = ['FB-S1', 'FB-S3', 'TB-R1', 'PH-F1', 'PH-F3'].map(yard.jointOf);
-  for (let n = 0; n < count; n += 1)
-    await device.append(job, 'bolt-tightened', { joint: joints[n % joints.length]!, bolt: 1 + (n % 8), step: 'first step', end: 'stall' });
+  const fold = openFold();
+  for (const kept of await device.entries(job)) fold.add(kept);
+  let told = 0;
+  for (const id of fold.ids('joint')) {
+    const slice = fold.state('joint', id).plan?.slice;
+    for (const { step, settings } of slice?.steps ?? [])
+      for (const bolt of slice!.sequence.flat()) {
+        const set = settings.find(({ positions }) => positions.includes(bolt));
+        await device.append(job, 'bolt-tightened', {
+          joint: id,
+          bolt,
+          step,
+          end: 'stall',
+          ...(set ? { tool: set.tool, setting: set.setting } : {}),
+        });
+        told += 1;
+      }
+  }
   await yard.sync();
+  return told;
 }
 
 /** Entries that wait on the phone itself: written by its own key on its own shelf, as its page would have, then put back. */

@@ -12,6 +12,7 @@ import { openStore } from '../packages/store/src/index.ts';
 import { keepPin, syncBook } from '../packages/sync/src/index.ts';
 import { jobId, type RunningServer, startServer, yardOnDisk } from '../torture/yard-on-disk.ts';
 
+const numbered = (n: number) => Uint8Array.from({ length: 16 }, (_, i) => (n >>> (8 * (i % 4))) & 255);
 const sixteen = (n: number) => new Uint8Array(16).fill(n);
 export const JOB = jobId(7);
 export const CREW = { id: idOf('person', sixteen(21)), name: 'Ewa Lind', pin: '2468' };
@@ -71,7 +72,7 @@ export async function openYard(phones: number, loaded: readonly Tool[] = [], ope
   const job = readJob(open).job!;
   const plan = planJob(job);
   const { valves } = issuedValves(open, job.tools);
-  const ids = new Map([...plan.joints, ...valves].map(({ tag }, at) => [tag, idOf('joint', sixteen(40 + at))]));
+  const ids = new Map([...plan.joints, ...valves].map(({ tag }, at) => [tag, idOf('joint', numbered(40 + at))]));
   const issue = issuePlan(job, plan, valves, { number: 'P-1', jointId: (tag) => ids.get(tag)! });
   for (const bytes of issue.attachments) await device.attach(JOB, bytes);
   for (const { kind, body } of issue.entries) await device.append(JOB, kind, body, { by: planner });

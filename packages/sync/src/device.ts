@@ -1,5 +1,6 @@
 import {
   type BodyOf,
+  canonicalBytes,
   deviceIdOf,
   EMPTY_FRONTIER,
   type Envelope,
@@ -8,6 +9,7 @@ import {
   hashOf,
   headBytes,
   isSignOff,
+  type Json,
   type Kept,
   type KeyPair,
   type KindName,
@@ -20,7 +22,7 @@ import {
   writeEntry,
 } from '@clampwright/record';
 import { keyOf } from './keys.ts';
-import { linesOf, readLines } from './lines.ts';
+import { linesOf } from './lines.ts';
 import type { Row } from './page.ts';
 import type { Shelf } from './shelf.ts';
 
@@ -165,15 +167,25 @@ export const stretchBytes = (rows: readonly Row[]): Uint8Array =>
  * long job reads only what it says.
  */
 export function rowsOf(stretch: Uint8Array): { readonly index: number; readonly kept: Kept }[] {
-  const lines = readLines(stretch);
-  if (!lines) throw new Error('the device’s storage is damaged: a stretch of the log is cut short');
-  const rows: { index: number; kept: Kept }[] = [];
-  for (let at = 0; at < lines.length; at += 2) {
-    const { index, entry: hash } = JSON.parse(readUtf8(lines[at]!)!) as Receipt;
-    const bytes = lines[at + 1]!;
-    rows.push({ index, kept: { hash, bytes, entry: JSON.parse(readUtf8(bytes)!) as Envelope } });
+  const text = readUtf8(stretch);
+  if (text === undefined || !text.endsWith('\n')) throw new Error('the device’s storage is damaged: a stretch of the log is cut short');
+  // canonical JSON holds no line feed, so that the lines of a stretch are read in one go
+  const lines = JSON.parse(`[${text.slice(0, -1).replaceAll('\n', ',')}]`) as (Receipt | Envelope)[];
+  return Array.from({ length: lines.length / 2 }, (_, at) => {
+    const { index, entry: hash } = lines[2 * at] as Receipt;
+    return { index, kept: new Stretched(hash, lines[2 * at + 1] as Envelope) };
+  });
+}
+
+/** An entry as read from a stretch; its bytes are seldom asked for, and canonical JSON has one spelling. */
+class Stretched implements Kept {
+  constructor(
+    readonly hash: Kept['hash'],
+    readonly entry: Envelope,
+  ) {}
+  get bytes(): Uint8Array {
+    return canonicalBytes(this.entry as unknown as Json);
   }
-  return rows;
 }
 
 /** The log from a place on; a place inside a stretch has it read from its beginning. */
