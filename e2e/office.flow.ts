@@ -27,31 +27,57 @@ test('a planner opens a job, issues the demo’s plan, and a phone joins and see
   const desk = await office.context.newPage();
   const errors: string[] = [];
   desk.on('pageerror', (error) => errors.push(error.message));
+  const to = (name: string) =>
+    desk.getByRole('navigation', { name: 'Pages of the office' }).getByRole('link', { name, exact: true }).click();
   await desk.goto(server.url);
   await desk.getByRole('link', { name: 'Office' }).click();
+  await to('Account');
   await desk.getByLabel('Name', { exact: true }).fill('planner');
   await desk.getByLabel('Password', { exact: true }).fill(/password (\S+) and change it/.exec(server.output())![1]!);
   await desk.getByRole('button', { name: 'Sign in', exact: true }).click();
+  await desk.getByText('Signed in as planner').waitFor();
+  await to('Start');
   await desk.getByLabel('Name of a new job').fill('Spring outage');
   await desk.getByRole('button', { name: 'Open a job' }).click();
   await desk.getByRole('button', { name: 'Take it onto this browser' }).click();
+  await desk.getByRole('button', { name: 'Work on it' }).waitFor();
 
+  await to('People');
   await desk.getByLabel('Name of the person').fill('Ines Dahl');
   await desk.getByLabel('Role').selectOption('planner');
   await desk.getByRole('button', { name: 'Enrol the person' }).click();
   await desk.getByRole('button', { name: /I am Ines Dahl/ }).waitFor();
 
+  await to('Start');
   const files = readdirSync('demo', { recursive: true, withFileTypes: true })
     .filter((one) => one.isFile() && !one.parentPath.includes('plan'))
     .map((one) => path(one.parentPath, one.name));
-  await desk.getByLabel(/Files of the job folder/).setInputFiles(files);
-  await desk.getByText(/joints: \d+ ready/).waitFor();
+  await desk.getByLabel('Choose files').setInputFiles(files);
+  await desk.getByRole('heading', { name: 'Skerrow Sound, spring outage' }).waitFor();
+  await to('Issue');
+  await desk.getByLabel('Number of this issue').waitFor();
+  for (const name of await desk.getByLabel('Approved by').all()) await name.fill('Ines Dahl');
   await desk.getByLabel('Number of this issue').fill('P-1');
   await desk.getByRole('button', { name: 'Issue the plan' }).click();
-  await desk.getByText(/^Plan P-1/).waitFor();
+  await desk.getByText(/^Plan P-1 is issued/).waitFor();
+
+  await to('Papers');
+  // the report alone, from the server, in the languages chosen
+  await desk.getByLabel('Language of the papers').selectOption('de');
+  await desk.getByLabel('Beneath it').selectOption('pl');
+  const report = desk.waitForEvent('download');
+  await desk.getByRole('link', { name: 'Report (PDF)' }).click();
+  await (await report).saveAs(path(folder, 'report.pdf'));
+  const reported = execFileSync('pdftotext', [path(folder, 'report.pdf'), '-'])
+    .toString()
+    .replace(/\s+/g, ' ');
+  for (const words of ['Schraubbericht', 'Raport skręcania', 'Plan P-1 ausgegeben']) expect(reported).toContain(words);
+  await desk.getByLabel('Language of the papers').selectOption('en');
+  await desk.getByLabel('Beneath it').selectOption('');
 
   // papers are made by the browser itself, without network
   await desk.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  await desk.getByRole('button', { name: 'Bolting cards A6' }).waitFor();
   await office.context.setOffline(true);
   for (const [button, file] of [
     ['Bolting cards A6', 'cards-A6.pdf'],
@@ -66,15 +92,21 @@ test('a planner opens a job, issues the demo’s plan, and a phone joins and see
     const text = file.endsWith('.pdf') ? execFileSync('pdftotext', [saved, '-']).toString() : readFileSync(saved).toString('latin1', 0, 2);
     expect(text, file).toContain(file.endsWith('.pdf') ? 'FB-S1' : 'PK');
   }
-  // a model is read here too, without network
-  await desk.getByLabel('IFC file').setInputFiles('packages/papers/fixtures/ifc/splice-ifc4-mm.ifc');
-  await desk.getByText(/^IFC4: \d+ bolts in/).waitFor();
-  const list = desk.waitForEvent('download');
-  await desk.getByRole('button', { name: 'Save the joint list' }).click();
-  await (await list).saveAs(path(folder, 'joints.csv'));
-  expect(readFileSync(path(folder, 'joints.csv'), 'utf8')).toContain('M2');
+  // in two languages, still without network
+  await desk.getByLabel('Language of the papers').selectOption('de');
+  await desk.getByLabel('Beneath it').selectOption('pl');
+  const spoken = desk.waitForEvent('download');
+  await desk.getByRole('button', { name: 'Bolting cards A5' }).click();
+  await (await spoken).saveAs(path(folder, 'cards-A5.pdf'));
+  const inBoth = execFileSync('pdftotext', [path(folder, 'cards-A5.pdf'), '-']).toString();
+  for (const words of ['Warnhinweise', 'Ostrzeżenia', 'Unterschrift Bediener', 'Podpis operatora']) expect(inBoth).toContain(words);
+  // a model is read here too, without network: what was understood comes first
+  await to('Start');
+  await desk.getByLabel('Choose files').setInputFiles('packages/papers/fixtures/ifc/splice-ifc4-mm.ifc');
+  await desk.getByText(/joints? with \d+ bolts understood/).waitFor();
   await office.context.setOffline(false);
 
+  await to('Devices');
   await desk.getByLabel('What to call it').fill('phone 1');
   await desk.getByRole('button', { name: 'A code for a new device' }).click();
   const code = /Code (\S+),/.exec((await desk.getByText(/^Code /).textContent()) ?? '')![1]!;
@@ -85,6 +117,7 @@ test('a planner opens a job, issues the demo’s plan, and a phone joins and see
 
   // the stop is read over the radio to a phone that has no network
   await phone.context.setOffline(true);
+  await to('Issue');
   await desk.getByLabel('Why it is withdrawn').fill('wrong gasket');
   await desk.getByRole('button', { name: 'Withdraw plan P-1' }).click();
   const stop = /radio: (\d{4})/.exec((await desk.getByText(/Stop code/).textContent()) ?? '')![1]!;

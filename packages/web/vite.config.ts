@@ -1,6 +1,7 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+import { demoFolder } from './build/demo-folder.ts';
 import { practiceJob } from './build/practice-job.ts';
 
 /** One page, its parts loaded when they are called for; all of it kept by the service worker, so that it opens without network. */
@@ -17,9 +18,11 @@ export default defineConfig({
   },
   // the same reader, with the browser's own bytes in place of Node's
   resolve: { alias: { 'csv-parse/sync': 'csv-parse/browser/esm/sync', 'csv-stringify/sync': 'csv-stringify/browser/esm/sync' } },
+  worker: { format: 'es' },
   plugins: [
     react(),
     practiceJob(),
+    demoFolder(),
     VitePWA({
       // an update waits until a person says so: it never reloads a page in the middle of a joint
       registerType: 'prompt',

@@ -8,9 +8,9 @@ export interface CardsOptions extends OutOption {
 }
 
 /** `clampwright cards FOLDER`: bolting cards to laminate, or two on a sheet for the printer in the van. */
-export async function cardsCommand(folder: string, { paper, joint, out }: CardsOptions): Promise<number> {
+export async function cardsCommand(folder: string, { paper, joint, ...asked }: CardsOptions): Promise<number> {
   let unknown: readonly string[] = [];
-  const code = await plannedFor(folder, { out }, 'cards, joints', async (plan, options) => {
+  const code = await plannedFor(folder, asked, 'cards, joints', async (plan, options) => {
     unknown = (joint ?? []).filter((tag) => !plan.joints.some((one) => one.tag === tag));
     return unknown.length > 0
       ? {}
@@ -20,20 +20,23 @@ export async function cardsCommand(folder: string, { paper, joint, out }: CardsO
 }
 
 /** `clampwright tags FOLDER`: tags for the steel. */
-export const tagsCommand = (folder: string, { paper, out }: OutOption & { readonly paper: TagPaper }): Promise<number> =>
-  plannedFor(folder, { out }, 'tags, joints', async (plan, options) => ({
+export const tagsCommand = (folder: string, { paper, ...asked }: OutOption & { readonly paper: TagPaper }): Promise<number> =>
+  plannedFor(folder, asked, 'tags, joints', async (plan, options) => ({
     [`tags-${paper}.pdf`]: await tagsPdf(plan, { ...options, paper }),
   }));
 
 /** `clampwright kit FOLDER`: what to lay out, per lift and per joint. */
-export function kitCommand(folder: string, { lift, out }: OutOption & { readonly lift?: readonly string[] }): Promise<number> | number {
+export function kitCommand(
+  folder: string,
+  { lift, ...asked }: OutOption & { readonly lift?: readonly string[] },
+): Promise<number> | number {
   const lifts = lift?.map((one) => {
     const [name, tags] = one.split('=');
     return { name: name ?? '', tags: (tags ?? '').split('+').filter(Boolean) };
   });
   if (lifts?.some(({ name, tags }) => name === '' || tags.length === 0))
     return refuse('--lift: write NAME=TAG+TAG, for example north=FB-S1+FB-S2.');
-  return plannedFor(folder, { out }, 'kit, lifts', async (plan, options) => ({
+  return plannedFor(folder, asked, 'kit, lifts', async (plan, options) => ({
     'kit.pdf': await kitPdf(plan, lifts ? { ...options, lifts } : options),
   }));
 }

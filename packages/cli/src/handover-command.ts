@@ -4,11 +4,12 @@ import { once } from '@clampwright/store';
 import { refuse } from './exit.ts';
 import { NO_KEY, onBook } from './on-book.ts';
 import { paperOptions } from './paper-edge.ts';
+import type { LanguageOptions } from './paper-languages.ts';
 import { faultsText } from './plan-text.ts';
 import type { DataOption } from './where-data-lies.ts';
 import { written } from './written.ts';
 
-export interface HandoverCommandOptions extends DataOption {
+export interface HandoverCommandOptions extends DataOption, LanguageOptions {
   /** a PDF of the user's own; false: none */
   readonly report?: string | boolean;
   /** folder with organisation.yaml */
@@ -25,7 +26,7 @@ export const handoverCommand = (job: string, file: string, options: HandoverComm
       process.stderr.write(`More than ${MOST_REPORTED} entries: the file is written without a report. "clampwright report" makes one.\n`);
     const bytes = await makeHandover(store, job, {
       made: new Date(),
-      paper: paperOf(options),
+      paper: await paperOf(options),
       ...(own === undefined ? {} : { report: own }),
     });
     return bytes ? written(file, bytes) : refuse(NO_KEY);
@@ -35,12 +36,12 @@ export const handoverCommand = (job: string, file: string, options: HandoverComm
 export const reportCommand = (job: string, file: string, options: HandoverCommandOptions): Promise<number> =>
   onBook(job, options, async (store) => {
     if (existsSync(file)) return refuse(`${file} is there already and is left as it is.`);
-    const bytes = await makeReport(store, job, { made: new Date(), paper: paperOf(options) });
+    const bytes = await makeReport(store, job, { made: new Date(), paper: await paperOf(options) });
     return bytes ? written(file, once(bytes)) : refuse(NO_KEY);
   });
 
-function paperOf({ organisation, data }: HandoverCommandOptions) {
-  const { options, faults } = paperOptions(organisation ?? data, 'report, parts');
+async function paperOf({ organisation, data, ...asked }: HandoverCommandOptions) {
+  const { options, faults } = await paperOptions(organisation ?? data, 'report, parts', asked);
   if (faults.length > 0) process.stderr.write(`${faultsText(faults, 'metric')}\n`);
   return options;
 }

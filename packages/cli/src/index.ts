@@ -6,6 +6,7 @@ import { checkCommand } from './check-command.ts';
 import { addInVerbs } from './in-verbs.ts';
 import { initCommand } from './init-command.ts';
 import { addLogVerbs } from './log-verbs.ts';
+import { speaking } from './paper-languages.ts';
 import { addPaperVerbs } from './paper-verbs.ts';
 import { planCommand, SwapRefused } from './plan-command.ts';
 import { showCommand } from './show-command.ts';
@@ -22,15 +23,14 @@ const finish = async (code: number | Promise<number>) => {
   process.exitCode = await code;
 };
 
-program
-  .command('plan')
+speaking(program.command('plan'))
   .argument('<folder>', 'job folder with job.yaml, joints.csv, tools.yaml')
   .description('plan a job folder; writes plan.json and cards.html')
   .option('--out <folder>', 'where to write (FOLDER/plan)')
   .option('--swap <tag=serial...>', 'plan a joint with another tool of the job (TB-R2=SK-H031; several: A+B)')
   .option('--map <heading=meaning...>', 'what a heading of a list means ("Bolt Ø=size", "Weight=ignore"); remembered in mapping.yaml')
   .option('--faults <file.xlsx>', 'write a copy of the lists in which every fault is marked and explained')
-  .option('--pdf', 'write plan.pdf, too: A4 for review, with formulas and sources in an annex')
+  .option('--pdf', 'write plan.pdf, too: A4 for review, with formulas and sources in an annex; --language and --and are for it')
   .option('--json', 'print plan and faults as JSON')
   .addHelpText(
     'after',

@@ -1,4 +1,5 @@
 import type { Command } from 'commander';
+import { speaking } from './paper-languages.ts';
 
 /** The verbs of the bolting log. What they need is loaded when they are called, so that planning starts without it. */
 export function addLogVerbs(program: Command, finish: (code: Promise<number>) => Promise<void>): void {
@@ -27,6 +28,10 @@ export function addLogVerbs(program: Command, finish: (code: Promise<number>) =>
     .option('--yard-ca', 'make the certificate with an authority of the yard’s own, and serve a page by which phones come to trust it')
     .option('--name <name...>', 'what phones call this server besides the names of this machine; with --yard-ca')
     .option('--trust-port <port>', 'of the page by which phones come to trust it; the next free one if taken', '4872')
+    .option(
+      '--organisation <folder>',
+      'folder with organisation.yaml: name, address and mark on the reports it hands out (the data folder)',
+    )
     .option('--quiet', 'no log on standard error')
     .addHelpText(
       'after',
@@ -35,7 +40,9 @@ export function addLogVerbs(program: Command, finish: (code: Promise<number>) =>
     .action((options) => finish(import('./serve-command.ts').then(({ serveCommand }) => serveCommand(options))));
 
   const organisation = (command: Command) =>
-    command.option('--organisation <folder>', 'folder with organisation.yaml: name, address and mark on the report (the data folder)');
+    speaking(
+      command.option('--organisation <folder>', 'folder with organisation.yaml: name, address and mark on the report (the data folder)'),
+    );
 
   organisation(data(program.command('handover').argument('<job>', 'id of the job').argument('<file>', 'file to write')))
     .description('write the handover file of a job: plan, entries, attachments, proofs, keys and the report')
@@ -50,7 +57,7 @@ export function addLogVerbs(program: Command, finish: (code: Promise<number>) =>
     .description('write the report of a job: what was done at each bolt, found and signed, every entry, and the proof (PDF, A4)')
     .addHelpText(
       'after',
-      '\nExample:\n  clampwright report j-… splice.pdf --organisation demo\n\nExit code: 0 written; 2 no such book, or the file is there already.',
+      '\nExample:\n  clampwright report j-… splice.pdf --organisation demo --language de --and en\n\nExit code: 0 written; 2 no such book, or the file is there already.',
     )
     .action((job: string, file: string, options) =>
       finish(import('./handover-command.ts').then(({ reportCommand }) => reportCommand(job, file, options))),

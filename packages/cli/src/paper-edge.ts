@@ -2,14 +2,20 @@ import type { Notice } from '@clampwright/core';
 import { installedLetters } from '@clampwright/papers/letters';
 import { type PaperOptions, readOrganisation } from '@clampwright/papers/out';
 import { isFolder, jobFolder } from './job-folder.ts';
+import { type LanguageOptions, languages } from './paper-languages.ts';
 
-/** What every paper of a folder is given: letters, whose it is (organisation.yaml), the time, and a line of progress called `name`. */
-export function paperOptions(folder: string, name: string): { readonly options: PaperOptions; readonly faults: readonly Notice[] } {
+/** What every paper of a folder is given: letters, languages, whose it is (organisation.yaml), the time, and a line of progress called `name`. */
+export async function paperOptions(
+  folder: string,
+  name: string,
+  asked: LanguageOptions,
+): Promise<{ readonly options: PaperOptions; readonly faults: readonly Notice[] }> {
   const { organisation, notices } = isFolder(folder) ? readOrganisation(jobFolder(folder)) : { organisation: undefined, notices: [] };
   const progress = paperProgress(name);
   return {
     options: {
       letters: installedLetters(),
+      languages: await languages(asked),
       made: new Date(),
       ...(organisation ? { organisation } : {}),
       ...(progress ? { progress } : {}),

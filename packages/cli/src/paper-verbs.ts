@@ -1,4 +1,5 @@
 import { type Command, Option } from 'commander';
+import { speaking } from './paper-languages.ts';
 
 /** The verbs whose papers and files leave the house. The typesetter is loaded when one of them is called. */
 export function addPaperVerbs(program: Command, finish: (code: number | Promise<number>) => Promise<void>): void {
@@ -6,7 +7,7 @@ export function addPaperVerbs(program: Command, finish: (code: number | Promise<
   const out = (command: Command) => command.option('--out <folder>', 'where to write', 'papers');
   const data = (command: Command) => command.option('--data <folder>', 'where the books lie; DATABASE_URL comes first', 'clampwright-data');
 
-  out(folder('cards'))
+  speaking(out(folder('cards')))
     .description('bolting cards as PDF, black on white: to laminate, or two on a sheet of A4')
     .addOption(
       new Option('--paper <size>', 'A5 and A6: a side a page; A4: two sides of A5 beside each other')
@@ -16,11 +17,11 @@ export function addPaperVerbs(program: Command, finish: (code: number | Promise<
     .option('--joint <tag...>', 'only these')
     .addHelpText(
       'after',
-      '\nExamples:\n  clampwright cards demo --out papers\n  clampwright cards demo --paper A4 --joint FB-S1\n\nExit code: 0 written; 1 written, and a joint stops; 2 nothing was written.',
+      '\nExamples:\n  clampwright cards demo --out papers\n  clampwright cards demo --paper A4 --joint FB-S1\n  clampwright cards demo --language de --and pl\n\nExit code: 0 written; 1 written, and a joint stops; 2 nothing was written.',
     )
     .action((path: string, options) => finish(import('./cards-command.ts').then(({ cardsCommand }) => cardsCommand(path, options))));
 
-  out(folder('tags'))
+  speaking(out(folder('tags')))
     .description('joint tags with codes as PDF: a sheet of labels, or a roll')
     .addOption(
       new Option('--paper <kind>', 'sheet: A4, ten labels of 99 × 54 mm; roll: one label a page')
@@ -30,7 +31,7 @@ export function addPaperVerbs(program: Command, finish: (code: number | Promise<
     .addHelpText('after', '\nExample:\n  clampwright tags demo --paper roll')
     .action((path: string, options) => finish(import('./cards-command.ts').then(({ tagsCommand }) => tagsCommand(path, options))));
 
-  out(folder('kit'))
+  speaking(out(folder('kit')))
     .description('kit list per lift and joint as PDF, with boxes to count out and back')
     .option('--lift <name=tags...>', 'joints that go up together (north=FB-S1+FB-S2); without, joints whose tags begin alike')
     .addHelpText('after', '\nExample:\n  clampwright kit demo --lift bridge=FB-S1+FB-S3 tower=TB-R1')

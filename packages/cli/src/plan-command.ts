@@ -6,11 +6,12 @@ import { EXIT, refuse } from './exit.ts';
 import { font } from './font.ts';
 import { isFolder, jobFolder } from './job-folder.ts';
 import { meansOf } from './means-of.ts';
+import type { LanguageOptions } from './paper-languages.ts';
 import { faultsText, planText } from './plan-text.ts';
 import { interactionProgress } from './progress.ts';
 import { NotOurs, writeOutput } from './write-output.ts';
 
-export interface PlanOptions {
+export interface PlanOptions extends LanguageOptions {
   readonly json?: boolean;
   readonly out?: string;
   /** write plan.pdf for review, too */
@@ -80,7 +81,7 @@ export async function planCommand(folder: string, options: PlanOptions): Promise
     }
     const out = options.out ?? join(folder, 'plan');
     // the typesetter is loaded when it is called for, so that planning starts without it
-    const reviewed = options.pdf ? await (await import('./plan-paper.ts')).planPaper(folder, plan) : undefined;
+    const reviewed = options.pdf ? await (await import('./plan-paper.ts')).planPaper(folder, plan, options) : undefined;
     const files = {
       'plan.json': `${JSON.stringify(plan, null, 1)}\n`,
       'cards.html': cardsHtml(plan, { font: font() }),

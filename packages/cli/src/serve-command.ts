@@ -1,6 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import type { Organisation } from '@clampwright/papers/out';
 import {
   appPages,
   BookDamaged,
@@ -15,6 +16,8 @@ import {
 import { FolderTaken } from '@clampwright/store';
 import { EXIT, refuse } from './exit.ts';
 import { font } from './font.ts';
+import { isFolder, jobFolder } from './job-folder.ts';
+import { faultsText } from './plan-text.ts';
 import { type DataOption, whereOf, whereText } from './where-data-lies.ts';
 
 export interface ServeCommandOptions extends DataOption {
@@ -26,6 +29,8 @@ export interface ServeCommandOptions extends DataOption {
   readonly name?: readonly string[];
   readonly trustPort: string;
   readonly quiet?: boolean;
+  /** folder with organisation.yaml */
+  readonly organisation?: string;
 }
 
 /** `clampwright serve`: the bolting log of a yard over HTTP, until it is interrupted. */
@@ -55,7 +60,9 @@ export async function serveCommand(options: ServeCommandOptions): Promise<number
   }
 }
 
-function optionsFault({ cert, key, yardCa, name }: ServeCommandOptions): string | undefined {
+function optionsFault({ cert, key, yardCa, name, organisation }: ServeCommandOptions): string | undefined {
+  if (organisation !== undefined && !existsSync(join(organisation, 'organisation.yaml')))
+    return `There is no organisation.yaml in ${organisation}.`;
   const missing = [cert, key].filter((path) => path !== undefined && !existsSync(path));
   if (missing.length > 0) return `There is no file ${missing.join(', ')}.`;
   if ((cert === undefined) !== (key === undefined)) return '--cert and --key belong together.';
@@ -64,12 +71,23 @@ function optionsFault({ cert, key, yardCa, name }: ServeCommandOptions): string 
   return undefined;
 }
 
-function begin(options: ServeCommandOptions, where: ReturnType<typeof whereOf>): Promise<ServingBooks | ServingYard> {
+/** Name, address and mark for the reports it hands out, from the folder that was named or from the data folder. */
+async function organisationOf({ organisation, data }: ServeCommandOptions): Promise<{ readonly organisation?: Organisation }> {
+  const folder = organisation ?? data;
+  if (!isFolder(folder)) return {};
+  const { readOrganisation } = await import('@clampwright/papers/out');
+  const { organisation: told, notices } = readOrganisation(jobFolder(folder));
+  if (notices.length > 0) process.stderr.write(`${faultsText(notices, 'metric')}\n`);
+  return told ? { organisation: told } : {};
+}
+
+async function begin(options: ServeCommandOptions, where: ReturnType<typeof whereOf>): Promise<ServingBooks | ServingYard> {
   const { cert, key, host, name = [] } = options;
   const common = {
     where,
     port: Number(options.port),
     ...appOf(),
+    ...(await organisationOf(options)),
     ...(host === undefined ? {} : { host }),
     ...(options.quiet ? {} : { log: (line: unknown) => void process.stderr.write(`${JSON.stringify(line)}\n`) }),
   };

@@ -21,10 +21,13 @@ export {
 } from './page/index.tsx';
 // Reading
 export {
+  asCsv,
   type Equipment,
   type HeadingMeans,
   issuedValves,
+  type JointHeadings,
   type JudgedTest,
+  jointHeadings,
   type KnownJoint,
   LARGEST_FILE,
   MAPPING_FILE,

@@ -94,7 +94,7 @@ function InWorld() {
     case 'nowhere':
       return (
         <Switch>
-          <Route path="/office">
+          <Route path="/office/*?">
             <OfficeScreen onEnrolled={() => void open()} />
           </Route>
           <Route>
@@ -134,7 +134,7 @@ function Pages({ world }: { readonly world: OpenWorld }) {
   }, [path]);
   const say = useSay();
   const book = useBook();
-  if (path === '/office') return <OfficeScreen onEnrolled={() => void world.send()} />;
+  if (path === '/office' || path.startsWith('/office/')) return <OfficeScreen onEnrolled={() => void world.send()} />;
   if (!book)
     return (
       <Page title={say('app.today')}>

@@ -6,3 +6,8 @@ declare module 'virtual:practice-job' {
   };
   export default demo;
 }
+declare module 'virtual:demo-folder' {
+  /** bytes in base64, by file name */
+  const files: Readonly<Record<string, string>>;
+  export default files;
+}

@@ -20,5 +20,6 @@ export const serverNotices = {
   'from-another-site': fault(),
   'store-not-reachable': fault(),
   'server-defect': fault<{ request: string }>(),
+  'report-too-long': fault<{ size: number; most: number }>(),
   'log-smaller-than-asked': fault<{ size: number }>(),
 } as const;

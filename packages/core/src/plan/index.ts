@@ -4,6 +4,7 @@ export { drawForPlan, inspectPlan } from './drawn-inspection.ts';
 export type { SupplyPlan } from './effort.ts';
 export type { InspectionPlan } from './inspection-plan.ts';
 export type { InteractionPlan, RoundPlan, RoundSetting } from './interaction-plan.ts';
+export type { JointRounds } from './joint-rounds.ts';
 export { jointWithTool } from './joint-with-tool.ts';
 export { type LooseningAsked, type LooseningOfJoint, looseningOf } from './loosening-of.ts';
 export type {
@@ -23,7 +24,7 @@ export type {
   ToolState,
   Verdict,
 } from './plan.ts';
-export { planInteraction } from './plan-interaction.ts';
+export { planInteraction, type RoundsMemory, roundsOf, type WantedRounds, wantedRounds, withRounds } from './plan-interaction.ts';
 export { ENGINE, planJob } from './plan-job.ts';
 export { smallestPitch } from './reach-notices.ts';
 export { simulatedJob } from './simulated-job.ts';

@@ -57,9 +57,9 @@ export const CARD_SIZES = {
     box: 3.9,
     name: 22,
     code: 18,
-    leastDrawing: 68,
-    leastRing: 90,
-    mostDrawing: 110,
+    leastDrawing: 51,
+    leastRing: 76,
+    mostDrawing: 104,
     perLine: [5],
   },
 } as const satisfies Readonly<Record<string, CardSize>>;

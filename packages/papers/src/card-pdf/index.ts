@@ -1,11 +1,10 @@
 import type { JointPlan, Plan } from '@clampwright/core';
-import { label } from '@clampwright/words';
 import { layCard } from '../page/card/card-layout.ts';
 import type { CardSheet } from '../page/card/card-sheet.ts';
 import { uninked } from '../pdf/canvas.ts';
 import { BLACK_INK, openPdf } from '../pdf/index.ts';
 import { openSheets } from '../pdf/open-sheets.ts';
-import { breath, type PaperOptions } from '../pdf/paper-options.ts';
+import { breath, languagesOf, type PaperOptions } from '../pdf/paper-options.ts';
 import { CARD_SIZES, type CardPaper, type CardSize } from './card-size.ts';
 import type { Pen } from './pen.ts';
 import { cardSide, drawBlock, GAP, penOf, sideHead } from './side.ts';
@@ -23,12 +22,21 @@ export interface CardsPdfOptions extends PaperOptions {
  * The bolting cards as they are laminated and carried: A5 or A6 a side, or two sides of A5 on a sheet of A4. Black on white; the setting
  * largest; boxes for every bolt and step, so that the card alone is the record. PDF.
  */
-export async function cardsPdf(plan: Plan, { letters, organisation, made, progress, paper, tags }: CardsPdfOptions): Promise<Uint8Array> {
-  const about = { title: `${label('card.title')}: ${plan.job.title}`, subject: label('paper.subject.cards'), engine: plan.engine, made };
+export async function cardsPdf(plan: Plan, options: CardsPdfOptions): Promise<Uint8Array> {
+  const { letters, organisation, made, progress, paper, tags } = options;
+  const languages = languagesOf(options);
+  const { label, language } = languages[0];
+  const about = {
+    title: `${label('card.title')}: ${plan.job.title}`,
+    subject: label('paper.subject.cards'),
+    engine: plan.engine,
+    language,
+    made,
+  };
   const pdf = openPdf(letters, organisation ? { ...about, author: organisation.name } : about);
   const size: CardSize = CARD_SIZES[paper === 'A4' ? 'A5' : paper];
   const sheets = openSheets(pdf, BLACK_INK);
-  const measure = penOf(uninked(sheets.canvas), size);
+  const measure = penOf(uninked(sheets.canvas), size, languages);
   const joints = tags ? plan.joints.filter(({ tag }) => tags.includes(tag)) : plan.joints;
   const rest = breath();
   for (const [at, joint] of joints.entries()) {
@@ -37,7 +45,7 @@ export async function cardsPdf(plan: Plan, { letters, organisation, made, progre
       const beside = paper === 'A4' && i % 2 === 1;
       if (!beside) sheets.turn(paper === 'A4' ? { width: 297, height: 210 } : size);
       if (i === 0) sheets.bookmark(`${joint.tag} ${joint.title}`);
-      draw(penOf(sheets.canvas, size, beside ? 148.5 : 0));
+      draw(penOf(sheets.canvas, size, languages, beside ? 148.5 : 0));
     }
     progress?.(at + 1, joints.length);
     await rest();

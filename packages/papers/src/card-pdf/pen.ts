@@ -1,12 +1,13 @@
 import type { Canvas, TextStyle } from '../pdf/canvas.ts';
-import { breakLines } from '../typeset/break-lines.ts';
-import { baseOf, leadingOf } from '../typeset/flow.ts';
+import { layText, setText } from '../typeset/set-text.ts';
+import type { Languages, Text } from '../typeset/text.ts';
 import type { CardSize } from './card-size.ts';
 
 /** Where something is set on a card: with a canvas that draws nothing, only its height is asked. */
 export interface Pen {
   readonly canvas: Canvas;
   readonly size: CardSize;
+  readonly languages: Languages;
   /** left edge and width of the text, upper edge of the block; mm */
   readonly x: number;
   readonly y: number;
@@ -20,12 +21,12 @@ export const moved = (pen: Pen, down: number, right = 0, width = pen.width - rig
   width,
 });
 
-/** Sets a text in lines; gives the height they take. */
-export function say({ canvas, x, y, width }: Pen, text: string, style: TextStyle): number {
-  const leading = leadingOf(style.size) * 0.94;
-  const lines = breakLines(text, width, (one) => canvas.widthOf(one, style));
-  for (const [i, line] of lines.entries()) canvas.text({ x, y: y + baseOf(style.size) * 0.94 + i * leading }, line, style);
-  return lines.length * leading;
+/** Share of the usual leading: a card is read at arm’s length, in few words a line. */
+const TIGHT = 0.94;
+
+/** Sets a text in lines, in the languages of the card; gives the height they take. */
+export function say({ canvas, languages, x, y, width }: Pen, text: Text, style: TextStyle): number {
+  return setText(canvas, layText(canvas, text, width, style, languages, TIGHT), { x, y }, TIGHT);
 }
 
 /** A box to tick. */

@@ -1,5 +1,5 @@
 import type { StepPlan } from '@clampwright/core';
-import { endText, label, patternText, settingLine, stepText, type UnitSystem } from '@clampwright/words';
+import type { UnitSystem, Words } from '@clampwright/words';
 import { jointDrawing } from '../drawing/index.ts';
 import type { CardBlock } from '../page/card/card-block.ts';
 import { toolsOf } from '../page/card/card-bolts.tsx';
@@ -8,7 +8,8 @@ import { recordFields } from '../page/card/record-fields.tsx';
 import { boxedSteps, type Cell } from '../page/card/tick-layout.ts';
 import { positionsText, spoken } from '../page/spoken.ts';
 import { drawScene } from '../pdf/draw-scene.ts';
-import { baseOf } from '../typeset/flow.ts';
+import { baseOf } from '../typeset/set-text.ts';
+import { ENGLISH_ALONE, inBoth, onOneLine, said, type Text } from '../typeset/text.ts';
 import type { DrawBlock } from './draw-block.ts';
 import { moved, type Pen, say, tickBox } from './pen.ts';
 
@@ -22,49 +23,67 @@ export const WORK_BLOCKS: { readonly [K in Work]: DrawBlock<Extract<CardBlock, {
     return rows.reduce((y, row) => y + stepRow(moved(pen, y), row, units, several), 0);
   },
   drawing: (pen, { height, overleaf }, joint) => {
-    const key = pen.width > 110 ? 'right' : 'under';
-    const whole = jointDrawing(joint, pen.width, height, key);
+    const key = pen.width > 110 ? 'right' : 'across';
+    const whole = jointDrawing(joint, pen.width, height, key, pen.languages);
     // with its key under it, the drawing takes what the key leaves
     const scene =
-      key === 'under' && whole.height > height ? jointDrawing(joint, pen.width, Math.max(30, 2 * height - whole.height), key) : whole;
+      key === 'across' && whole.height > height
+        ? jointDrawing(joint, pen.width, Math.max(30, 2 * height - whole.height), key, pen.languages)
+        : whole;
     const scale = Math.min(1, height / scene.height);
     drawScene(pen.canvas, scene, { x: pen.x + (pen.width * (1 - scale)) / 2, y: pen.y }, scale);
-    const order = `${label('card.sequence', { pattern: patternText(joint.sequence.pattern) })}. ${overleaf ? label('card.list-back') : ''}`;
-    return scene.height * scale + 1.5 + say(moved(pen, scene.height * scale + 1.5), order.trim(), { size: pen.size.text, face: 'bold' });
+    const order = ({ label }: Words) =>
+      `${label('card.sequence', { pattern: label(`pattern.${joint.sequence.pattern}`) })}. ${overleaf ? label('card.list-back') : ''}`.trim();
+    return scene.height * scale + 1.5 + say(moved(pen, scene.height * scale + 1.5), order, { size: pen.size.text, face: 'bold' });
   },
   ticks: (pen, { lines, perLine }, joint) => {
     const steps = boxedSteps(joint);
-    let y = say(pen, label('card.list'), { size: pen.size.small });
-    y += say(moved(pen, y), `${label('card.boxes', { steps: steps.map(({ name }, at) => `${at + 1} ${stepText(name)}`).join(', ') })}.`, {
-      size: pen.size.small,
-      face: 'bold',
-    });
-    if (joint.sequence.list.some(({ length }) => length > 1)) y += say(moved(pen, y), label('card.together'), { size: pen.size.small });
+    // two lines of boxes explain themselves
+    const numbered = joint.sequence.list.length > 2 * perLine;
+    let y = say(pen, said('card.list'), { size: pen.size.small });
+    y += say(
+      moved(pen, y),
+      ({ label, step }) => `${label('card.boxes', { steps: steps.map(({ name }, at) => `${at + 1} ${step(name)}`).join(', ') })}.`,
+      { size: pen.size.small, face: 'bold' },
+    );
+    if (joint.sequence.list.some(({ length }) => length > 1)) y += say(moved(pen, y), said('card.together'), { size: pen.size.small });
     return lines.reduce(
       (down, line) =>
-        down + tickLine(moved(pen, down), line, { boxes: steps.length, perLine, longest: '0'.repeat(String(joint.boltCount).length) }),
+        down +
+        tickLine(moved(pen, down), line, { boxes: steps.length, perLine, numbered, longest: '0'.repeat(String(joint.boltCount).length) }),
       y + 0.8,
     );
   },
   record: (pen, _, joint) => {
     const gutter = 4;
-    const half = (pen.width - gutter) / 2;
-    const rule = (at: Pen, name: string, height: number) => {
+    const rule = (at: Pen, name: Text, height: number) => {
       say(at, name, { size: pen.size.small - 0.4 });
       at.canvas.line({ x: at.x, y: at.y + height }, { x: at.x + at.width, y: at.y + height }, { stroke: 'ink', line: 0.25 });
     };
-    const { pairs, remarks, signatures } = recordFields(joint);
+    const fields = recordFields(joint);
+    const texts = (part: 'pairs' | 'signatures') =>
+      fields[part].map(
+        (_, i): Text =>
+          (words) =>
+            recordFields(joint, words)[part][i]!,
+      );
+    const two = pen.languages.length > 1;
     let y = 0;
-    const inPairs = (names: readonly string[], height: number) => {
-      for (let at = 0; at < names.length; at += 2) {
-        for (const [i, name] of names.slice(at, at + 2).entries()) rule(moved(pen, y, i * (half + gutter), half), name, height);
+    const inRows = (names: readonly Text[], across: readonly number[], height: number) => {
+      let at = 0;
+      for (const count of across) {
+        const width = (pen.width - (count - 1) * gutter) / count;
+        for (const [i, name] of names.slice(at, at + count).entries()) rule(moved(pen, y, i * (width + gutter), width), name, height);
+        at += count;
         y += height + 0.6;
       }
     };
-    inPairs(pairs, 8);
-    rule(moved(pen, y), remarks, 13);
+    const pairs = texts('pairs');
+    // operator and second person; date, start and end, serial: short ones three in a row
+    inRows(pairs, [2, 3, ...Array.from({ length: Math.ceil((pairs.length - 5) / 2) }, () => 2)], two ? 9.4 : 8);
+    rule(moved(pen, y), (words) => recordFields(joint, words).remarks, 13);
     y += 13.6;
-    inPairs(signatures, 10);
+    inRows(texts('signatures'), [2], 10);
     return y;
   },
 };
@@ -74,17 +93,18 @@ function stepRow(pen: Pen, { number, name, order, settings }: CardRow, units: Un
   const { size, canvas } = pen;
   const box = size.box + 1.4;
   const left = moved(pen, 1.2, 0, size.name);
-  let named = say(left, `${number} ${stepText(name)}`, { size: size.title, face: 'bold' });
-  if (order === 'circular') named += say(moved(left, named), label('step.circular'), { size: size.small });
+  let named = say(left, ({ step }) => `${number} ${step(name)}`, { size: size.title, face: 'bold' });
+  if (order === 'circular') named += say(moved(left, named), said('step.circular'), { size: size.small });
   const right = moved(pen, 1, size.name + 1.5, pen.width - size.name - 1.5 - box - 1.5);
   let y = 0;
   for (const [at, { positions, step }] of settings.entries()) {
     if (settings.length > 1)
-      y += say(moved(right, y), label('joint.bolts', { positions: positionsText(positions) }), { size: size.text, face: 'bold' });
-    y += bigSetting(moved(right, y), step, units, besideText(step, units, severalTools));
+      y += say(moved(right, y), said('joint.bolts', { positions: positionsText(positions) }), { size: size.text, face: 'bold' });
+    y += bigSetting(moved(right, y), step, units, besideText(step, units, severalTools, pen.languages[0]));
     const next = settings[at + 1]?.step;
-    const ends = endText(step.end, units);
-    if (next === undefined || endText(next.end, units) !== ends) y += say(moved(right, y), `■ ${ends}`, { size: size.text, face: 'bold' });
+    const [english] = ENGLISH_ALONE;
+    if (next === undefined || english.end(next.end, units) !== english.end(step.end, units))
+      y += say(moved(right, y), ({ end }) => `■ ${end(step.end, units)}`, { size: size.text, face: 'bold' });
   }
   const height = Math.max(named, y) + 2;
   tickBox(pen, pen.x + pen.width - box, pen.y + (height - box) / 2, box);
@@ -95,24 +115,27 @@ function stepRow(pen: Pen, { number, name, order, settings }: CardRow, units: Un
 /** The setting as large as it can be, the angle where the step ends at a mark; torque and tool beside it, or under it where it is long. */
 function bigSetting(pen: Pen, step: StepPlan, units: UnitSystem, beside: string): number {
   const { size, canvas } = pen;
-  const text = step.setting ? settingLine(step) : step.end.kind === 'mark at angle' ? spoken(units).angle(step.end.angle) : undefined;
-  if (text === undefined) return say(pen, settingLine(step), { size: size.title, face: 'bold' });
+  const whole = (words: Words) =>
+    step.setting ? words.setting(step) : step.end.kind === 'mark at angle' ? spoken(units, words).angle(step.end.angle) : undefined;
+  const text = whole(pen.languages[0]);
+  if (text === undefined) return say(pen, ({ setting }) => setting(step), { size: size.title, face: 'bold' });
   const natural = canvas.widthOf(text, { size: size.big, face: 'bold' });
   const fitted = Math.max(size.title, Math.min(size.big, (0.985 * size.big * pen.width) / natural));
-  const taken = say(pen, text, { size: fitted, face: 'bold' });
-  const also = step.setting ? beside : settingLine(step);
-  if (also === '') return taken;
+  const taken = say(pen, (words) => whole(words)!, { size: fitted, face: 'bold' });
+  const also: Text = step.setting ? beside : ({ setting }) => setting(step);
+  const [first, second] = inBoth(also, pen.languages);
+  if (first === '') return taken;
   const style = { size: size.text, ...(step.setting ? {} : { face: 'bold' as const }) };
   const left = natural + 2.5;
-  if (left + canvas.widthOf(also, style) > pen.width) return taken + say(moved(pen, taken), also, style);
-  canvas.text({ x: pen.x + left, y: pen.y + baseOf(size.big) * 0.94 }, also, style);
+  if (second !== undefined || left + canvas.widthOf(first, style) > pen.width) return taken + say(moved(pen, taken), also, style);
+  canvas.text({ x: pen.x + left, y: pen.y + baseOf(fitted) * 0.94 }, first, style);
   return taken;
 }
 
-const besideText = (step: StepPlan, units: UnitSystem, severalTools: boolean) =>
+const besideText = (step: StepPlan, units: UnitSystem, severalTools: boolean, words: Words) =>
   [
-    step.torque && spoken(units).torque(step.setting?.torque ?? step.torque.wanted),
-    severalTools && step.setting && label('step.tool', { tool: step.setting.tool }),
+    step.torque && spoken(units, words).torque(step.setting?.torque ?? step.torque.wanted),
+    severalTools && step.setting && words.label('step.tool', { tool: step.setting.tool }),
   ]
     .filter(Boolean)
     .join(', ');
@@ -124,12 +147,21 @@ const LEAST_BOX = 3;
 function tickLine(
   pen: Pen,
   line: readonly Cell[],
-  { boxes, perLine, longest }: { readonly boxes: number; readonly perLine: number; readonly longest: string },
+  {
+    boxes,
+    perLine,
+    numbered,
+    longest,
+  }: { readonly boxes: number; readonly perLine: number; readonly numbered: boolean; readonly longest: string },
 ): number {
   const { canvas, size } = pen;
   const width = pen.width / perLine;
   canvas.line({ x: pen.x, y: pen.y }, { x: pen.x + pen.width, y: pen.y }, { stroke: 'ink', line: 0.2 });
-  const turns = say(moved(pen, 0.3), label('card.line', { from: line[0]!.turn, to: line.at(-1)!.turn }), { size: size.small - 1.4 });
+  const turns = numbered
+    ? say(moved(pen, 0.3), onOneLine(said('card.line', { from: line[0]!.turn, to: line.at(-1)!.turn }), pen.languages), {
+        size: size.small - 1.4,
+      })
+    : 0.6;
   const large = perLine === 5;
   const numberWidth = large ? canvas.widthOf(longest, { size: size.number, face: 'bold' }) + 0.8 : 0;
   const fits = (across: number) => (width - numberWidth - 1.6) / across - 0.4;

@@ -1,4 +1,4 @@
-import { label } from '@clampwright/words';
+import { inBoth, type Languages, said, type Text } from '../typeset/text.ts';
 import { arrowHead, wedge } from './arrow.ts';
 import { hexagon } from './hexagon.ts';
 import { CAP, centred, wrap } from './letters.ts';
@@ -15,51 +15,88 @@ export interface Told {
 }
 
 const INDENT = 9;
+/** Share of the size in which the second language stands. */
+const SECOND = 0.84;
 
-/** What the signs of the drawing mean, line under line from `at`; `height` is what it takes. */
-export function drawKey(
-  at: At,
-  width: number,
-  size: number,
-  drawn: Drawn,
-  told: Told,
-): { readonly shapes: readonly Shape[]; readonly height: number } {
-  const leading = size * 1.3;
-  const middle = Math.max(2.2, size * 0.7);
+/** Where a key stands and how: its letters in mm, its rows in one column or two. */
+export interface KeyPlace {
+  readonly at: At;
+  readonly width: number;
+  readonly size: number;
+  readonly columns: 1 | 2;
+}
+
+interface Row {
+  readonly sign?: (centre: At) => Shape[];
+  readonly text: Text;
+  readonly fill?: Role;
+  readonly bold?: boolean;
+}
+interface Laid {
+  readonly shapes: readonly Shape[];
+  readonly height: number;
+}
+
+/** What the signs of the drawing mean, row under row; `height` is what it takes. */
+export function drawKey({ at, width, size, columns }: KeyPlace, drawn: Drawn, told: Told, languages: Languages): Laid {
+  const rows = rowsOf(drawn, told);
   const shapes: Shape[] = [];
-  let y = at.y;
-  const row = (sign: ((centre: At) => Shape[]) | undefined, text: string, fill: Role = 'ink', bold = false) => {
-    const indent = sign ? INDENT : 0;
-    const lines = wrap(text, size, width - indent, 4);
-    if (sign) shapes.push(...sign({ x: at.x + 3.6, y: y + middle }));
-    for (const [i, line] of lines.entries()) {
+  const perColumn = Math.ceil(rows.length / columns);
+  let height = 0;
+  for (let column = 0; column < columns; column += 1) {
+    let y = 0;
+    for (const row of rows.slice(column * perColumn, (column + 1) * perColumn)) {
+      const laid = layRow(row, { x: at.x + (column * width) / columns, y: at.y + y }, width / columns - (columns - 1) * 2, size, languages);
+      shapes.push(...laid.shapes);
+      y += laid.height;
+    }
+    height = Math.max(height, y);
+  }
+  return { shapes, height };
+}
+
+function layRow({ sign, text, fill = 'ink', bold = false }: Row, { x, y }: At, width: number, size: number, languages: Languages): Laid {
+  const middle = Math.max(2.2, size * 0.7);
+  const indent = sign ? INDENT : 0;
+  const shapes: Shape[] = sign ? sign({ x: x + 3.6, y: y + middle }) : [];
+  let down = 0;
+  for (const [i, own] of inBoth(text, languages).entries()) {
+    const em = i === 0 ? size : size * SECOND;
+    for (const line of wrap(own ?? '', em, width - indent, 4)) {
       shapes.push({
         kind: 'text',
-        at: { x: at.x + indent, y: y + middle + (size * CAP) / 2 + i * leading },
+        at: { x: x + indent, y: y + middle + (size * CAP) / 2 + down },
         text: line,
-        size,
+        size: em,
         anchor: 'start',
-        fill,
-        bold,
+        fill: i === 0 ? fill : 'quiet',
+        bold: bold && i === 0,
       });
+      down += em * 1.3;
     }
-    y += Math.max(sign ? 5.8 : 0, lines.length * leading + 1.2);
-  };
-  if (told.seenFrom !== undefined) row(undefined, label('drawing.seen', { from: told.seenFrom }), 'ink', true);
+  }
+  return { shapes, height: Math.max(sign ? 5.8 : 0, down + 1.2) };
+}
+
+function rowsOf(drawn: Drawn, told: Told): Row[] {
+  const rows: Row[] = [];
+  const row = (sign: Row['sign'] | undefined, text: Text, fill: Role = 'ink', bold = false) =>
+    rows.push({ ...(sign ? { sign } : {}), text, fill, bold });
+  if (told.seenFrom !== undefined) row(undefined, said('drawing.seen', { from: told.seenFrom }), 'ink', true);
   if (told.hasDatum) {
-    row((centre) => [wedge({ x: centre.x, y: centre.y - 2 }, 0, 4)], label('drawing.bolt-one'));
+    row((centre) => [wedge({ x: centre.x, y: centre.y - 2 }, 0, 4)], said('drawing.bolt-one'));
     row(
       ({ x, y: level }) => [
         { kind: 'line', from: { x: x - 3, y: level }, to: { x: x + 2, y: level }, paint: { stroke: 'ink', width: 0.6 } },
         arrowHead({ x: x + 3.2, y: level }, Math.PI / 2, 2.8),
       ],
-      label('drawing.numbers-run'),
+      said('drawing.numbers-run'),
     );
-  } else row(undefined, label('drawing.no-datum'), 'ink', true);
+  } else row(undefined, said('drawing.no-datum'), 'ink', true);
   if (drawn.numbersInside)
     row(
       (centre) => [hexagon(centre, 4.6, { stroke: 'ink', fill: 'paper', width: 0.3 }), centred(centre, '7', 3, 'ink', true)],
-      label('drawing.position'),
+      said('drawing.position'),
     );
   else
     row(
@@ -67,15 +104,15 @@ export function drawKey(
         hexagon({ x: centre.x - 1.6, y: centre.y }, 2.4, { stroke: 'ink', fill: 'paper', width: 0.3 }),
         centred({ x: centre.x + 2, y: centre.y }, '7', 3, 'ink', true),
       ],
-      label(drawn.allNumbers ? 'drawing.position-inside' : 'drawing.position-some'),
+      said(drawn.allNumbers ? 'drawing.position-inside' : 'drawing.position-some'),
     );
   if (drawn.turnsShown > 0)
     row(
       (centre) => [turnBox({ at: centre, text: '3', size: 3 })],
       drawn.turnsShown === told.turns
-        ? label('drawing.turn', { where: told.where })
-        : label('drawing.turn-some', { where: told.where, shown: drawn.turnsShown, all: told.turns }),
+        ? said('drawing.turn', { where: told.where })
+        : said('drawing.turn-some', { where: told.where, shown: drawn.turnsShown, all: told.turns }),
     );
-  row(undefined, label(drawn.toScale ? 'drawing.to-scale' : 'drawing.not-to-scale'), 'quiet');
-  return { shapes, height: y - at.y };
+  row(undefined, said(drawn.toScale ? 'drawing.to-scale' : 'drawing.not-to-scale'), 'quiet');
+  return rows;
 }

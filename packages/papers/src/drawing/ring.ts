@@ -1,5 +1,4 @@
 import type { JointPlan } from '@clampwright/core';
-import { label } from '@clampwright/words';
 import { arrowHead, wedge } from './arrow.ts';
 import { hexagon } from './hexagon.ts';
 import { centred, textWidth } from './letters.ts';
@@ -26,8 +25,8 @@ const GAP = 0.7;
 /** Above this count the hexagons are small and their numbers stand inside the ring. */
 const MANY = 60;
 
-/** A ring of bolts, bolt 1 at the top, numbered as the datum says. `reach`: half of the square it may take, mm of paper. With a look bolts say what was done, and no turns. */
-export function drawRing(joint: JointPlan, centre: At, reach: number, look?: BoltLook): Drawn {
+/** A ring of bolts, bolt 1 at the top, numbered as the datum says. `reach`: half of the square it may take, mm of paper; `boltOne`: what bolt 1 is called. With a look bolts say what was done, and no turns. */
+export function drawRing(joint: JointPlan, centre: At, reach: number, boltOne: string, look?: BoltLook): Drawn {
   const { boltCount: count, datum } = joint;
   const way = datum?.direction === 'counter-clockwise' ? -1 : 1;
   const angleOf = (bolt: number) => (way * FULL * (bolt - 1)) / Math.max(1, count);
@@ -67,7 +66,7 @@ export function drawRing(joint: JointPlan, centre: At, reach: number, look?: Bol
       ...numbers,
       ...ringsOf(look, bolts, (bolt) => around(centre, radius, angleOf(bolt)), flats),
       ...placed.shapes,
-      ...(datum ? datumMarks(centre, inner, way) : []),
+      ...(datum ? datumMarks(centre, inner, way, boltOne) : []),
     ],
     numbersInside,
     allNumbers: bolts.every(labelled),
@@ -95,16 +94,16 @@ function hexagonSize({ layout, boltCount, subgroups }: JointPlan, radius: number
 }
 
 /** Bolt 1 by a wedge from inside, and an arrow the way numbers run. */
-function datumMarks(centre: At, inner: number, way: 1 | -1): Shape[] {
+function datumMarks(centre: At, inner: number, way: 1 | -1, boltOne: string): Shape[] {
   const length = Math.min(5, inner * 0.22);
   const tip = around(centre, inner, 0);
   const radius = inner * 0.66;
   const size = Math.min(3.4, inner * 0.2);
-  const start = Math.max(0.42, (textWidth(label('drawing.bolt-one'), size) / 2 + 1.6) / radius);
+  const start = Math.max(0.42, (textWidth(boltOne, size) / 2 + 1.6) / radius);
   const [from, to] = [way * start, way * (start + 0.83)];
   return [
     wedge(tip, 0, length),
-    centred(around(centre, inner - length - 2.6, 0), label('drawing.bolt-one'), size, 'ink', true),
+    centred(around(centre, inner - length - 2.6, 0), boltOne, size, 'ink', true),
     { kind: 'arc', centre, radius, from, to, paint: { stroke: 'ink', width: 0.6 } },
     arrowHead(around(centre, radius, to + way * 0.05), to + (way * Math.PI) / 2, Math.min(3.4, radius * 0.3)),
   ];

@@ -1,5 +1,5 @@
 import type { JointPlan } from '@clampwright/core';
-import { label } from '@clampwright/words';
+import { inBoth, type Languages, said, type Text } from '../typeset/text.ts';
 import { drawGroup, groupHeight } from './group.ts';
 import { hexagon } from './hexagon.ts';
 import { CAP, wrap } from './letters.ts';
@@ -20,48 +20,54 @@ const SIGNS: readonly {
 ];
 
 /** The bolts of a joint as the log tells them: done, begun, open, and which something is said of. */
-export function workDrawing(joint: JointPlan, look: BoltLook, width: number, most: number): Scene {
+export function workDrawing(joint: JointPlan, look: BoltLook, width: number, most: number, languages: Languages): Scene {
   const room = width - KEY.width - KEY.gutter;
   const { layout } = joint;
   const height = layout.kind === 'group' ? groupHeight(joint, layout.bolts, room, most) : most;
   const drawn: Drawn =
     layout.kind === 'group'
       ? drawGroup(joint, layout.bolts, { x: 0, y: 0, width: room, height }, look)
-      : drawRing(joint, { x: room / 2, y: height / 2 }, Math.min(room, height) / 2 - 0.5, look);
-  const key = keyAt({ x: room + KEY.gutter, y: 2 }, joint.datum?.viewedFrom);
+      : drawRing(joint, { x: room / 2, y: height / 2 }, Math.min(room, height) / 2 - 0.5, languages[0].label('drawing.bolt-one'), look);
+  const key = keyAt({ x: room + KEY.gutter, y: 2 }, joint.datum?.viewedFrom, languages);
   return {
     width,
     height: Math.max(height, key.height + 2),
-    title: label('state.drawing', { tag: joint.tag, bolts: joint.boltCount }),
+    title: languages[0].label('state.drawing', { tag: joint.tag, bolts: joint.boltCount }),
     shapes: [...drawn.shapes, ...key.shapes],
   };
 }
 
-function keyAt({ x, y: top }: At, seenFrom: string | undefined): { readonly shapes: readonly Shape[]; readonly height: number } {
-  const leading = KEY.size * 1.3;
+function keyAt(
+  { x, y: top }: At,
+  seenFrom: string | undefined,
+  languages: Languages,
+): { readonly shapes: readonly Shape[]; readonly height: number } {
   let y = top;
   const shapes: Shape[] = [];
-  const say = (text: string, indent: number, bold = false) => {
-    for (const line of wrap(text, KEY.size, KEY.width - indent, 3)) {
-      shapes.push({
-        kind: 'text',
-        at: { x: x + indent, y: y + KEY.size * CAP },
-        text: line,
-        size: KEY.size,
-        anchor: 'start',
-        fill: 'ink',
-        bold,
-      });
-      y += leading;
+  const say = (text: Text, indent: number, bold = false) => {
+    for (const [i, own] of inBoth(text, languages).entries()) {
+      const size = i === 0 ? KEY.size : KEY.size * 0.84;
+      for (const line of wrap(own ?? '', size, KEY.width - indent, 3)) {
+        shapes.push({
+          kind: 'text',
+          at: { x: x + indent, y: y + KEY.size * CAP },
+          text: line,
+          size,
+          anchor: 'start',
+          fill: i === 0 ? 'ink' : 'quiet',
+          bold: bold && i === 0,
+        });
+        y += size * 1.3;
+      }
     }
     y += 2;
   };
-  if (seenFrom !== undefined) say(label('drawing.seen', { from: seenFrom }), 0, true);
+  if (seenFrom !== undefined) say(said('drawing.seen', { from: seenFrom }), 0, true);
   for (const { paint, ringed, text } of SIGNS) {
     const centre = { x: x + 3, y: y + 0.9 };
     shapes.push(hexagon(centre, 3.4, paint));
     if (ringed) shapes.push({ kind: 'circle', centre, radius: 2.5, paint: { stroke: 'mark', width: 0.7 } });
-    say(label(text), KEY.indent);
+    say(said(text), KEY.indent);
   }
   return { shapes, height: y - top };
 }

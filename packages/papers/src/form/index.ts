@@ -1,4 +1,5 @@
 import type { Plan } from '@clampwright/core';
+import { ENGLISH_WORDS } from '@clampwright/words';
 import { jointWork } from '../report/joint-work.ts';
 import { readNames } from '../report/names.ts';
 import type { ReportSource } from '../report/source.ts';
@@ -22,7 +23,7 @@ export async function workForms(
   template: Uint8Array,
   source: ReportSource,
 ): Promise<{ readonly tag: string; readonly form: FilledForm }[]> {
-  const names = await readNames(source);
+  const names = await readNames(source, ENGLISH_WORDS);
   return source.fold.ids('joint').map((id) => {
     const work = jointWork(source.fold, id);
     return { tag: work.tag, form: fillForm(template, workFields(work, names)) };

@@ -17,6 +17,8 @@ test.each([
   ['a bracket closes that was not opened', whole.replace('(0.,0.,0.));', '(0.,0.,0.)));')],
   ['this is no “#number = NAME( … );”', whole.replace('#3=', '3=')],
   ['the file has no end: it was cut short', whole.slice(0, whole.indexOf('END-ISO'))],
+  // found by fuzzing: the parser looked for this one for ever
+  ['a number behind # is too long to be one of a statement', whole.replace('#1,', `#${'2'.repeat(400)},`)],
   ['brackets are nested too deeply', whole.replace('(0.,0.,0.)', '('.repeat(40))],
 ])('%s', (problem, text) => {
   const found = look(text);

@@ -4,8 +4,12 @@ export interface StepFault {
   readonly problem: string;
 }
 
-const [NEWLINE, QUOTE, OPEN, CLOSE, SEMICOLON, SLASH, STAR, HASH, EQUALS, SPACE] = [10, 39, 40, 41, 59, 47, 42, 35, 61, 32];
+const [NEWLINE, QUOTE, OPEN, CLOSE, SEMICOLON, SLASH, STAR, HASH, EQUALS, SPACE, ZERO, NINE] = [
+  10, 39, 40, 41, 59, 47, 42, 35, 61, 32, 48, 57,
+];
 const DEEPEST = 32;
+/** Figures of a statement's number: a longer one overflows in the parser, which then looks for it for ever. */
+const MOST_FIGURES = 9;
 /** A statement longer than this is none: the longest of real models are outlines of some hundred thousand points. */
 const LONGEST_STATEMENT = 16 * 1024 * 1024;
 
@@ -68,6 +72,11 @@ function endOfStatement(bytes: Uint8Array, from: number): { readonly end: number
     if (byte === QUOTE) {
       at = bytes.indexOf(QUOTE, at + 1);
       if (at < 0) return 'a text is never closed';
+    } else if (byte === HASH) {
+      let figures = 0;
+      while (isFigure(bytes[at + 1 + figures])) figures += 1;
+      if (figures > MOST_FIGURES) return 'a number behind # is too long to be one of a statement';
+      at += figures;
     } else if (byte === OPEN) {
       if (first < 0) first = at;
       depth += 1;
@@ -84,6 +93,8 @@ function endOfStatement(bytes: Uint8Array, from: number): { readonly end: number
   }
   return 'a statement has no end';
 }
+
+const isFigure = (byte: number | undefined) => byte !== undefined && byte >= ZERO && byte <= NINE;
 
 /** `#number = NAME(`, up to the first bracket; or a complex instance, `#number = (`. */
 function isInstance(bytes: Uint8Array, from: number, bracket: number): boolean {

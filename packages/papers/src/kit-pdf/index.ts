@@ -1,11 +1,11 @@
 import type { JointPlan, KitItem, Plan } from '@clampwright/core';
-import { label, verdictText } from '@clampwright/words';
 import { BLACK_INK, openPdf } from '../pdf/index.ts';
-import { type PaperOptions, twice } from '../pdf/paper-options.ts';
+import { languagesOf, type PaperOptions, twice } from '../pdf/paper-options.ts';
+import { factPairs } from '../told/fact.ts';
 import { kitOf, kitRows } from '../told/kit-rows.ts';
 import { permitFacts } from '../told/permit-facts.ts';
-import { baseOf, leadingOf, setLines } from '../typeset/flow.ts';
-import { A4, type Flow, facts, heading, letterhead, paragraph, setPaper, sheetChrome } from '../typeset/index.ts';
+import { A4, type Flow, facts, heading, letterhead, onOneLine, paragraph, said, setPaper, sheetChrome } from '../typeset/index.ts';
+import { baseOf, setText } from '../typeset/set-text.ts';
 
 /** Joints that go up together. */
 export interface Lift {
@@ -27,15 +27,22 @@ function liftsOf({ joints }: Plan): Lift[] {
 }
 
 /** What to lay out, per lift and per joint, with boxes to count it out and back. PDF, A4, black on white. */
-export function kitPdf(
-  plan: Plan,
-  { letters, organisation, made, progress, lifts = liftsOf(plan) }: PaperOptions & { readonly lifts?: readonly Lift[] },
-): Promise<Uint8Array> {
-  const about = { title: `${label('kit.title')}: ${plan.job.title}`, subject: label('paper.subject.kit'), engine: plan.engine, made };
+export function kitPdf(plan: Plan, options: PaperOptions & { readonly lifts?: readonly Lift[] }): Promise<Uint8Array> {
+  const { letters, organisation, made, progress, lifts = liftsOf(plan) } = options;
+  const languages = languagesOf(options);
+  const { label, language } = languages[0];
+  const about = {
+    title: `${label('kit.title')}: ${plan.job.title}`,
+    subject: label('paper.subject.kit'),
+    engine: plan.engine,
+    language,
+    made,
+  };
   const step = twice(lifts.length, progress);
   return setPaper(openPdf(letters, organisation ? { ...about, author: organisation.name } : about), {
     sheet: A4,
     inks: BLACK_INK,
+    languages,
     chrome: sheetChrome({
       title: about.title,
       foot: [organisation?.name, label('paper.engine', { engine: plan.engine }), plan.job.workDate].filter(Boolean).join(' · '),
@@ -44,10 +51,10 @@ export function kitPdf(
     async compose(flow) {
       flow.move(letterhead(flow.canvas, flow.sheet, organisation) + 4);
       flow.section(label('kit.title'), 1);
-      heading(flow, label('kit.title'), 1);
+      heading(flow, said('kit.title'), 1);
       paragraph(flow, plan.job.title, { size: 11, face: 'bold' });
-      paragraph(flow, label('kit.lead'));
-      heading(flow, label('kit.whole'), 2);
+      paragraph(flow, said('kit.lead'));
+      heading(flow, said('kit.whole'), 2);
       kitTable(flow, plan.sums.kit);
       for (const lift of lifts) {
         liftPages(
@@ -63,20 +70,20 @@ export function kitPdf(
 
 function liftPages(flow: Flow, { tags }: Lift, joints: readonly JointPlan[]): void {
   flow.turn();
-  flow.section(label('kit.lift', { tags: tags.join(', ') }), 1);
-  heading(flow, label('kit.lift', { tags: tags.join(', ') }), 1);
+  flow.section(flow.languages[0].label('kit.lift', { tags: tags.join(', ') }), 1);
+  heading(flow, said('kit.lift', { tags: tags.join(', ') }), 1);
   kitTable(flow, kitOf(joints.filter(({ verdict }) => verdict !== 'stop')));
   for (const joint of joints) {
     heading(flow, `${joint.tag}  ${joint.title}`, 2, { keep: 30 });
     if (joint.verdict === 'stop') {
-      paragraph(flow, `${verdictText(joint.verdict)}: ${label('kit.none')}`, { face: 'bold' });
+      paragraph(flow, ({ label }) => `${label(`verdict-word.${joint.verdict}`)}: ${label('kit.none')}`, { face: 'bold' });
       continue;
     }
     kitTable(flow, joint.kit);
     if (joint.permits.pressure || joint.permits.zone !== 'none')
       facts(
         flow,
-        permitFacts(joint).map(({ name, text }) => [name, text] as const),
+        factPairs((words) => permitFacts(joint, words), flow.languages),
         { size: 8.5 },
       );
   }
@@ -86,16 +93,16 @@ function liftPages(flow: Flow, { tags }: Lift, joints: readonly JointPlan[]): vo
 function kitTable(flow: Flow, kit: readonly KitItem[]): void {
   const right = flow.left + flow.width;
   const head = { size: 7.5, ink: 'quiet', anchor: 'middle' } as const;
-  flow.canvas.text({ x: right - 15, y: flow.y() + 2 }, label('kit.out'), head);
-  flow.canvas.text({ x: right - 4, y: flow.y() + 2 }, label('kit.back'), head);
+  flow.canvas.text({ x: right - 15, y: flow.y() + 2 }, onOneLine(said('kit.out'), flow.languages), head);
+  flow.canvas.text({ x: right - 4, y: flow.y() + 2 }, onOneLine(said('kit.back'), flow.languages), head);
   flow.move(3);
-  for (const { count, name } of kitRows(kit)) {
-    const lines = flow.lines(name, flow.width - 42, { size: 10 });
-    const height = Math.max(1, lines.length) * leadingOf(10) + 2.4;
+  for (const [at, { count }] of kitRows(kit).entries()) {
+    const laid = flow.lay((words) => kitRows(kit, words)[at]!.name, flow.width - 42, { size: 10 });
+    const height = laid.height + 2.4;
     flow.need(height);
     const top = flow.y() + 1;
     flow.canvas.text({ x: flow.left + 12, y: top + baseOf(10) }, String(count), { size: 12, face: 'bold', anchor: 'end' });
-    setLines(flow.canvas, lines, { x: flow.left + 16, y: top }, { size: 10 });
+    setText(flow.canvas, laid, { x: flow.left + 16, y: top });
     for (const x of [right - 17.5, right - 6.5]) flow.canvas.box({ x, y: top + 0.1 }, 4.4, 4.4, { stroke: 'ink', line: 0.3 });
     flow.move(height);
     flow.canvas.line({ x: flow.left, y: flow.y() }, { x: right, y: flow.y() }, { line: 0.1 });

@@ -1,5 +1,5 @@
 import { type JointPlan, type Level, levelOf, type Notice } from '@clampwright/core';
-import { remedy, says, type UnitSystem } from '@clampwright/words';
+import { ENGLISH_WORDS, type UnitSystem, type Words } from '@clampwright/words';
 
 /** One thing to mend, with every way it was met and all joints it would help. */
 export interface ToMend {
@@ -16,14 +16,15 @@ export function groupRemedies(
   joints: readonly Pick<JointPlan, 'tag' | 'reasons'>[],
   ofJob: readonly Notice[],
   units: UnitSystem,
+  words: Words = ENGLISH_WORDS,
 ): ToMend[] {
   const found = new Map<string, { level: Level; remedy: string; says: Set<string>; tags: Set<string> }>();
   const add = (reason: Notice, tag?: string) => {
     const level = levelOf(reason.code);
-    const text = remedy(reason, units);
+    const text = words.remedy(reason, units);
     const key = `${level}/${text}`;
     const entry = found.get(key) ?? { level, remedy: text, says: new Set<string>(), tags: new Set<string>() };
-    entry.says.add(says(reason, units));
+    entry.says.add(words.says(reason, units));
     if (tag !== undefined) entry.tags.add(tag);
     found.set(key, entry);
   };

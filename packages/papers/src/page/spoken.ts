@@ -1,8 +1,8 @@
 import type { Millimetre, Newton, NewtonMillimetre, Radian } from '@clampwright/core';
-import { say, type UnitSystem } from '@clampwright/words';
+import { ENGLISH_WORDS, type UnitSystem } from '@clampwright/words';
 
 /** Quantities as the job's readers say them. */
-export const spoken = (units: UnitSystem) => ({
+export const spoken = (units: UnitSystem, { measure: say } = ENGLISH_WORDS) => ({
   force: (value: Newton) => say({ dimension: 'force', value }, units),
   torque: (value: NewtonMillimetre) => say({ dimension: 'torque', value }, units),
   length: (value: Millimetre) => say({ dimension: 'length', value }, units),

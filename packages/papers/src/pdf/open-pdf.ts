@@ -9,6 +9,8 @@ export interface PdfAbout {
   readonly author?: string;
   /** engine that wrote it */
   readonly engine: string;
+  /** of most of its text */
+  readonly language: string;
   /** instant it is said to be made: the same input gives the same bytes */
   readonly made: Date;
 }
@@ -24,12 +26,12 @@ export const POINTS_PER_MM = 72 / 25.4;
 /**
  * An empty PDF 1.7 that claims PDF/A-2b: letters embedded, sRGB output intent, XMP. Runs in Node and in a browser.
  */
-export function openPdf(letters: Letters, { title, subject, author, engine, made }: PdfAbout): Pdf {
+export function openPdf(letters: Letters, { title, subject, author, engine, language, made }: PdfAbout): Pdf {
   const doc = new PDFDocument({
     autoFirstPage: false,
     pdfVersion: '1.7',
     subset: 'PDF/A-2b' as never,
-    lang: 'en',
+    lang: language,
     displayTitle: true,
     // none of the reader's own: PDF/A wants every face in the file
     font: null as never,

@@ -1,15 +1,20 @@
 import type { Organisation } from '../typeset/chrome.ts';
+import { ENGLISH_ALONE, type Languages } from '../typeset/text.ts';
 import type { Letters } from './letters.ts';
 
 /** What every printed paper is given beside its content. */
 export interface PaperOptions {
   readonly letters: Letters;
   readonly organisation?: Organisation;
+  /** what the paper speaks, and beneath it; English where nothing is said */
+  readonly languages?: Languages;
   /** instant the paper is said to be made */
   readonly made: Date;
   /** told as the work goes on, so that nobody waits in the dark */
   readonly progress?: (done: number, of: number) => void;
 }
+
+export const languagesOf = ({ languages }: Pick<PaperOptions, 'languages'>): Languages => languages ?? ENGLISH_ALONE;
 
 const BREATH_MS = 40;
 

@@ -1,10 +1,21 @@
 import type { JointPlan, Plan, SubgroupPlan, Verdict } from '@clampwright/core';
-import { dayLines, label, levelText, remedy, says, settingLine, verdictText } from '@clampwright/words';
+import { dayLines, type Words } from '@clampwright/words';
 import { aimText, finalStep } from '../page/final-step.ts';
 import { groupRemedies } from '../page/group-remedies.ts';
 import { spoken } from '../page/spoken.ts';
 import type { Ink } from '../pdf/ink.ts';
-import { type Flow, facts, heading, letterhead, type Organisation, paragraph, signatureLines, table, tallies } from '../typeset/index.ts';
+import {
+  type Flow,
+  facts,
+  heading,
+  letterhead,
+  type Organisation,
+  paragraph,
+  said,
+  signatureLines,
+  table,
+  tallies,
+} from '../typeset/index.ts';
 
 const VERDICTS: readonly Verdict[] = ['stop', 'attention', 'ready'];
 
@@ -18,59 +29,65 @@ interface Row {
 export function planCover(flow: Flow, plan: Plan, organisation: Organisation | undefined): void {
   const { job, sums } = plan;
   flow.move(letterhead(flow.canvas, flow.sheet, organisation) + 4);
-  flow.section(label('page.plan'), 1);
-  paragraph(flow, label('page.plan'), { size: 10, ink: 'quiet', after: 0.5 });
+  flow.section(flow.languages[0].label('page.plan'), 1);
+  paragraph(flow, said('page.plan'), { size: 10, ink: 'quiet', after: 0.5 });
   heading(flow, job.title, 1);
   facts(flow, [
-    [label('job.site'), job.site],
-    [label('job.date'), job.workDate],
-    ...(job.people.length > 0
-      ? ([[label('job.people'), job.people.map(({ name, role }) => `${name} (${role})`).join(', ')]] as const)
-      : []),
+    [said('job.site'), job.site],
+    [said('job.date'), job.workDate],
+    ...(job.people.length > 0 ? ([[said('job.people'), job.people.map(({ name, role }) => `${name} (${role})`).join(', ')]] as const) : []),
   ]);
   tallies(
     flow,
-    VERDICTS.map((verdict) => ({ count: sums[verdict], name: verdictText(verdict), text: label(`verdict.${verdict}`), ink: verdict })),
+    VERDICTS.map((verdict) => ({
+      count: sums[verdict],
+      name: said(`verdict-word.${verdict}`),
+      text: said(`verdict.${verdict}`),
+      ink: verdict,
+    })),
   );
-  paragraph(flow, label('job.sums', { joints: sums.joints, bolts: sums.bolts }), { ink: 'quiet', size: 8.5 });
+  paragraph(flow, said('job.sums', { joints: sums.joints, bolts: sums.bolts }), { ink: 'quiet', size: 8.5 });
   fixFirst(flow, plan);
-  heading(flow, label('joints.title'), 2);
+  heading(flow, said('joints.title'), 2);
   jointTable(flow, plan);
-  heading(flow, label('sums.title'), 2);
-  for (const line of dayLines(plan)) paragraph(flow, line, { after: 0.8 });
-  heading(flow, label('tools.title'), 2);
+  heading(flow, said('sums.title'), 2);
+  for (const at of dayLines(plan).keys()) paragraph(flow, (words) => dayLines(plan, words)[at]!, { after: 0.8 });
+  heading(flow, said('tools.title'), 2);
   table(
     flow,
     [
-      { head: label('col.tool'), width: 4, cell: ({ serial, name }) => `${serial}\n${name}` },
-      { head: label('col.certificate'), width: 3, cell: ({ certificate }) => certificate },
-      { head: label('col.due'), width: 2, cell: ({ due }) => due },
+      { head: said('col.tool'), width: 4, cell: ({ serial, name }) => `${serial}\n${name}` },
+      { head: said('col.certificate'), width: 3, cell: ({ certificate }) => certificate },
+      { head: said('col.due'), width: 2, cell: ({ due }) => due },
       {
-        head: label('col.notes'),
+        head: said('col.notes'),
         width: 6,
-        cell: ({ notices }) => notices.map((one) => `${says(one, job.units)} ${remedy(one, job.units)}`).join('\n') || label('tools.fine'),
+        cell:
+          ({ notices }) =>
+          (words) =>
+            notices.map((one) => `${words.says(one, job.units)} ${words.remedy(one, job.units)}`).join('\n') || words.label('tools.fine'),
       },
     ],
     plan.tools,
   );
-  paragraph(flow, label('paper.no-engineer'), { ink: 'quiet', size: 8.5 });
-  signatureLines(flow, [label('paper.prepared'), label('paper.reviewed'), label('paper.released')]);
+  paragraph(flow, said('paper.no-engineer'), { ink: 'quiet', size: 8.5 });
+  signatureLines(flow, [said('paper.prepared'), said('paper.reviewed'), said('paper.released')]);
 }
 
 function fixFirst(flow: Flow, { joints, reasons, job }: Plan): void {
-  const things = groupRemedies(joints, reasons, job.units);
-  heading(flow, label('fix.title'), 2);
+  const things = groupRemedies(joints, reasons, job.units, flow.languages[0]);
+  heading(flow, said('fix.title'), 2);
   if (things.length === 0) {
-    paragraph(flow, label('fix.none'));
+    paragraph(flow, said('fix.none'));
     return;
   }
   table(
     flow,
     [
-      { head: '', width: 2.2, cell: ({ level }) => ({ text: levelText(level), face: 'bold', ink: inkOf(level) }) },
-      { head: label('joint.remedy'), width: 6, cell: (one) => one.remedy },
-      { head: label('joint.reasons'), width: 6, cell: (one) => ({ text: one.says.slice(0, 4).join('\n'), ink: 'quiet' }) },
-      { head: label('col.joint'), width: 2.6, cell: ({ tags }) => tags.join(', ') || label('fix.whole-job') },
+      { head: '', width: 2.2, cell: ({ level }) => ({ text: said(`level.${level}`), face: 'bold', ink: inkOf(level) }) },
+      { head: said('joint.remedy'), width: 6, cell: (one) => one.remedy },
+      { head: said('joint.reasons'), width: 6, cell: (one) => ({ text: one.says.slice(0, 4).join('\n'), ink: 'quiet' }) },
+      { head: said('col.joint'), width: 2.6, cell: ({ tags }) => tags.join(', ') || said('fix.whole-job') },
     ],
     things,
     { size: 7.5 },
@@ -86,34 +103,39 @@ function jointTable(flow: Flow, { joints, job: { units } }: Plan): void {
       : joint.subgroups.map((subgroup, at) => ({ joint, subgroup, first: at === 0 })),
   );
   const last = ({ subgroup }: Row) => subgroup && finalStep(subgroup);
-  const say = spoken(units);
+  const say = spoken(units, flow.languages[0]);
   table(
     flow,
     [
-      { head: label('col.joint'), width: 3.8, cell: ({ joint, first }) => (first ? `${joint.tag}\n${joint.title}` : '') },
+      { head: said('col.joint'), width: 3.8, cell: ({ joint, first }) => (first ? `${joint.tag}\n${joint.title}` : '') },
       {
-        head: label('col.verdict'),
+        head: said('col.verdict'),
         width: 2,
-        cell: ({ joint, first }) => (first ? { text: verdictText(joint.verdict), face: 'bold', ink: joint.verdict } : ''),
+        cell: ({ joint, first }) => (first ? { text: said(`verdict-word.${joint.verdict}`), face: 'bold', ink: joint.verdict } : ''),
       },
       {
-        head: label('col.bolts'),
+        head: said('col.bolts'),
         width: 2.6,
         cell: ({ joint, subgroup }) =>
           subgroup ? `${subgroup.positions.length} × ${subgroup.size}\n${subgroup.grade}` : String(joint.boltCount),
       },
-      { head: label('col.rule'), width: 3.2, cell: ({ joint, first }) => (first ? joint.rule.title : '') },
+      { head: said('col.rule'), width: 3.2, cell: ({ joint, first }) => (first ? ({ term }) => term(joint.rule.title) : '') },
       {
-        head: label('col.preload'),
+        head: said('col.preload'),
         width: 1.8,
         align: 'right',
         cell: ({ subgroup }) => (subgroup?.tightening ? say.force(subgroup.tightening.target.value) : ''),
       },
-      { head: label('col.final'), width: 2.1, align: 'right', cell: (row) => ((step) => (step ? aimText(step, units) : ''))(last(row)) },
       {
-        head: label('col.setting'),
+        head: said('col.final'),
+        width: 2.1,
+        align: 'right',
+        cell: (row) => ((step) => (step ? (words: Words) => aimText(step, units, words) : ''))(last(row)),
+      },
+      {
+        head: said('col.setting'),
         width: 2.9,
-        cell: (row) => ((step) => (step ? { text: settingLine(step), face: 'bold' } : ''))(last(row)),
+        cell: (row) => ((step) => (step ? { text: (words: Words) => words.setting(step), face: 'bold' as const } : ''))(last(row)),
       },
     ],
     rows,

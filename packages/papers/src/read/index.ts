@@ -2,6 +2,7 @@
 export { LARGEST_FILE } from './decode.ts';
 export { type HeadingMeans, MAPPING_FILE } from './heading-memory.ts';
 export { issuedValves } from './issued-valves.ts';
+export { asCsv, type JointHeadings, jointHeadings } from './joint-source.ts';
 export type { JudgedTest } from './judged-test.ts';
 export type { OpenFile } from './open-file.ts';
 export { type Equipment, readEquipment } from './read-equipment.ts';

@@ -50,7 +50,7 @@ export interface RecordOptions {
   readonly means?: readonly HeadingMeans[];
 }
 
-export interface ReadRecords {
+interface ReadRecords {
   readonly records: readonly TighteningRecord[];
   readonly notices: readonly Notice[];
 }

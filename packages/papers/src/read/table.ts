@@ -1,5 +1,5 @@
 import { type Notice, notice, type Outcome, refused } from '@clampwright/core';
-import { headingFit } from './columns.ts';
+import { type HeadingRow, headingFit } from './columns.ts';
 import { csvSources } from './csv-source.ts';
 import type { HeadingMemory } from './heading-memory.ts';
 import { sheetOf } from './open-file.ts';
@@ -31,6 +31,23 @@ interface Found {
  * on each visible sheet; two sheets that would both do are asked. Ragged and broken rows of a CSV file are reported one by one, the good ones kept.
  */
 export function readTable<T extends TableName>(bytes: Uint8Array, path: string, wanted: Wanted<T>): Outcome<Table> {
+  const found = findHead(bytes, path, wanted);
+  return found.ok ? tableOf(found.value.best, found.value.said) : found;
+}
+
+/** Only the headings of a table, and where they stand. */
+export function readHead<T extends TableName>(bytes: Uint8Array, path: string, wanted: Wanted<T>): HeadingRow | undefined {
+  const found = findHead(bytes, path, wanted);
+  if (!found.ok || !found.value.best.row) return undefined;
+  const { source, row } = found.value.best;
+  return { file: source.file, headingRow: row.row, headings: row.cells, ...(source.sheet === undefined ? {} : { sheet: source.sheet }) };
+}
+
+function findHead<T extends TableName>(
+  bytes: Uint8Array,
+  path: string,
+  wanted: Wanted<T>,
+): Outcome<{ readonly best: Found; readonly said: readonly Notice[] }> {
   const { file, sheet } = sheetOf(path);
   const opened = sourcesOf(bytes, file, sheet);
   if (!opened.ok) return opened;
@@ -50,8 +67,7 @@ export function readTable<T extends TableName>(bytes: Uint8Array, path: string, 
     );
   }
   const best = looked.reduce<Found | undefined>((top, one) => (top && top.found >= one.found ? top : one), undefined);
-  if (!best) return refused(...said, notice('file-empty', { file }, { file }));
-  return tableOf(best, said);
+  return best ? { ok: true, value: { best, said } } : refused(...said, notice('file-empty', { file }, { file }));
 }
 
 function sourcesOf(

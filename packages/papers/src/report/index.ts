@@ -1,6 +1,5 @@
-import { label } from '@clampwright/words';
 import { openPdf, REPORT_INK } from '../pdf/index.ts';
-import { type PaperOptions, twice } from '../pdf/paper-options.ts';
+import { languagesOf, type PaperOptions, twice } from '../pdf/paper-options.ts';
 import { A4, setPaper, sheetChrome } from '../typeset/index.ts';
 import { ANNEX_ROWS, entryAnnex } from './annex.ts';
 import { inspectionChapter, nonconformanceChapter, peopleChapter, toolChapter } from './chapters.ts';
@@ -18,9 +17,12 @@ export { reportSourceOf } from './source-of.ts';
  * The report of a book of the log, A4: summary with what is open, a page or more for each joint, nonconformances and concessions,
  * inspection, tools, people and signatures, every entry, and the proof. PDF; the same book and instant give the same bytes.
  */
-export async function reportPdf(source: ReportSource, { letters, organisation, made, progress }: PaperOptions): Promise<Uint8Array> {
+export async function reportPdf(source: ReportSource, options: PaperOptions): Promise<Uint8Array> {
+  const { letters, organisation, made, progress } = options;
+  const languages = languagesOf(options);
+  const { label, language } = languages[0];
   const { fold } = source;
-  const names = await readNames(source);
+  const names = await readNames(source, languages[0]);
   const works = fold
     .ids('joint')
     .map((id) => jointWork(fold, id))
@@ -29,7 +31,13 @@ export async function reportPdf(source: ReportSource, { letters, organisation, m
   const byJoint = new Map<string | undefined, (typeof found)[number][]>();
   for (const one of found) byJoint.set(one.joint, [...(byJoint.get(one.joint) ?? []), one]);
   const { last, devices } = await ends(source);
-  const about = { title: `${label('report.title')}: ${source.title}`, subject: label('paper.subject.report'), engine: source.engine, made };
+  const about = {
+    title: `${label('report.title')}: ${source.title}`,
+    subject: label('paper.subject.report'),
+    engine: source.engine,
+    language,
+    made,
+  };
   const foot = [
     organisation?.name,
     label('paper.engine', { engine: source.engine }),
@@ -39,6 +47,7 @@ export async function reportPdf(source: ReportSource, { letters, organisation, m
   return setPaper(openPdf(letters, organisation ? { ...about, author: organisation.name } : about), {
     sheet: A4,
     inks: REPORT_INK,
+    languages,
     chrome: sheetChrome({ title: about.title, foot: foot.filter(Boolean).join(' · '), cover: true }),
     async compose(flow) {
       reportCover(flow, source, { works, found, names, made, last }, organisation);

@@ -1,5 +1,5 @@
 import type { JointPlan, Plan } from '@clampwright/core';
-import { label, type UnitSystem } from '@clampwright/words';
+import type { UnitSystem, Words } from '@clampwright/words';
 import type { ReportSource } from './source.ts';
 
 /** What ids are called on paper. */
@@ -20,7 +20,7 @@ const MOST_LETTERS = 80;
 export const short = (id: string): string => (id.length > 14 ? `${id.slice(0, 10)}…` : id);
 
 /** Looks all names up once: they lie beside the log, and may have been erased. */
-export async function readNames({ fold, attachment }: ReportSource): Promise<Names> {
+export async function readNames({ fold, attachment }: ReportSource, { label }: Words): Promise<Names> {
   const people = new Map<string, string>();
   for (const id of fold.ids('person')) {
     const { nameHash } = fold.state('person', id);

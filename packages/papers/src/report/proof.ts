@@ -1,6 +1,5 @@
-import { label } from '@clampwright/words';
 import { drawQr } from '../pdf/draw-qr.ts';
-import { type Flow, facts, heading, paragraph, table } from '../typeset/index.ts';
+import { type Flow, facts, heading, paragraph, said, table } from '../typeset/index.ts';
 import type { Names } from './names.ts';
 import type { ReportSource } from './source.ts';
 
@@ -9,37 +8,37 @@ const CODE = 46;
 /** What holds the report to the log, in figures and in words. */
 export function proofPage(flow: Flow, source: ReportSource, devices: ReadonlyMap<string, number>, names: Names): void {
   flow.turn();
-  flow.section(label('report.proof'), 1);
-  heading(flow, label('report.proof'), 1);
-  paragraph(flow, label('report.proof-lead', { size: source.size }));
+  flow.section(flow.languages[0].label('report.proof'), 1);
+  heading(flow, said('report.proof'), 1);
+  paragraph(flow, said('report.proof-lead', { size: source.size }));
   facts(flow, [
-    [label('report.proof.size'), String(source.size)],
-    [label('report.proof.job'), source.job],
+    [said('report.proof.size'), String(source.size)],
+    [said('report.proof.job'), source.job],
   ]);
-  heading(flow, label('report.proof.root'), 3, { keep: 8 });
+  heading(flow, said('report.proof.root'), 3, { keep: 8 });
   paragraph(flow, source.root, { face: 'mono', size: 8.5 });
-  heading(flow, label('report.proof.key'), 3, { keep: 8 });
+  heading(flow, said('report.proof.key'), 3, { keep: 8 });
   paragraph(flow, source.logKey, { face: 'mono', size: 7.5 });
-  heading(flow, label('report.proof.checkpoint'), 3, { keep: 8 });
+  heading(flow, said('report.proof.checkpoint'), 3, { keep: 8 });
   paragraph(flow, source.checkpoint.trimEnd(), { face: 'mono', size: 7 });
   flow.need(CODE + 8);
   drawQr(flow.canvas, source.checkpoint, { x: flow.left - 2, y: flow.y() }, CODE);
   flow.move(CODE + 1);
-  paragraph(flow, label('report.proof.code'), { size: 8, ink: 'quiet' });
+  paragraph(flow, said('report.proof.code'), { size: 8, ink: 'quiet' });
   for (const part of ['shows', 'not', 'how'] as const) {
-    heading(flow, label(`report.proof.${part}`), 3, { keep: 10 });
-    paragraph(flow, label(`report.proof.${part}-text`));
+    heading(flow, said(`report.proof.${part}`), 3, { keep: 10 });
+    paragraph(flow, said(`report.proof.${part}-text`));
   }
-  heading(flow, label('report.devices'), 2);
+  heading(flow, said('report.devices'), 2);
   table(
     flow,
     [
-      { head: label('report.col.name'), width: 3, cell: ({ device }) => names.device(device) },
-      { head: label('report.col.device'), width: 4, cell: ({ device }) => ({ text: device, face: 'mono' }) },
-      { head: label('report.col.entries'), width: 1.6, align: 'right', cell: ({ entries }) => String(entries) },
-      { head: label('report.col.signed'), width: 2, align: 'right', cell: ({ signed }) => (signed === undefined ? '–' : String(signed)) },
+      { head: said('report.col.name'), width: 3, cell: ({ device }) => names.device(device) },
+      { head: said('report.col.device'), width: 4, cell: ({ device }) => ({ text: device, face: 'mono' }) },
+      { head: said('report.col.entries'), width: 1.6, align: 'right', cell: ({ entries }) => String(entries) },
+      { head: said('report.col.signed'), width: 2, align: 'right', cell: ({ signed }) => (signed === undefined ? '–' : String(signed)) },
       {
-        head: label('report.col.unsigned'),
+        head: said('report.col.unsigned'),
         width: 1.8,
         align: 'right',
         cell: ({ last, signed }) => {

@@ -1,4 +1,4 @@
-import { label } from '@clampwright/words';
+import { ENGLISH_WORDS, label } from '@clampwright/words';
 import { entryText } from '../report/entry-text.ts';
 import { jointWork } from '../report/joint-work.ts';
 import { readNames } from '../report/names.ts';
@@ -11,7 +11,7 @@ const ROWS = 1000;
 /** The log as tables: every time a bolt was tightened, what was inspected and found, daily tool checks, every entry. */
 export async function logTables(source: ReportSource): Promise<SheetTable[]> {
   const { fold } = source;
-  const names = await readNames(source);
+  const names = await readNames(source, ENGLISH_WORDS);
   const works = fold.ids('joint').map((id) => jointWork(fold, id));
   const degrees = (milli: number | undefined) => (milli === undefined ? undefined : milli / 1000);
   return [
@@ -54,9 +54,9 @@ export async function logTables(source: ReportSource): Promise<SheetTable[]> {
       label('sheet.nonconformances'),
       [
         { head: label('col.joint'), kind: 'text', value: ({ joint }) => (joint === undefined ? undefined : names.joint(joint)) },
-        { head: label('report.col.what'), kind: 'text', value: saysOf },
+        { head: label('report.col.what'), kind: 'text', value: (one) => saysOf(one, ENGLISH_WORDS) },
         { head: label('report.col.state'), kind: 'text', value: ({ state }) => label(`report.state.${state}`) },
-        { head: label('report.col.settled'), kind: 'text', value: (one) => settledText(one, names) },
+        { head: label('report.col.settled'), kind: 'text', value: (one) => settledText(one, names, ENGLISH_WORDS) },
       ],
       fold.nonconformances(),
     ),
@@ -91,7 +91,7 @@ export async function logTables(source: ReportSource): Promise<SheetTable[]> {
           kind: 'text',
           value: ({ kept }) => (kept.entry.by === undefined ? undefined : names.person(kept.entry.by)),
         },
-        { head: label('report.col.entry'), kind: 'text', value: ({ kept }) => entryText(kept.entry, names) },
+        { head: label('report.col.entry'), kind: 'text', value: ({ kept }) => entryText(kept.entry, names, ENGLISH_WORDS) },
         {
           head: label('sheet.corrected'),
           kind: 'text',

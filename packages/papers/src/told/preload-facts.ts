@@ -1,11 +1,12 @@
 import type { TighteningPlan } from '@clampwright/core';
-import { citedSource, label, sourceText, type UnitSystem } from '@clampwright/words';
+import { ENGLISH_WORDS, type UnitSystem, type Words } from '@clampwright/words';
 import { spoken } from '../page/spoken.ts';
 import { known, type ToldFact } from './fact.ts';
 
 /** The preload of one subgroup: what it must be, what it will be, where the figures come from. */
-export function preloadFacts(tightening: TighteningPlan, units: UnitSystem): ToldFact[] {
-  const say = spoken(units);
+export function preloadFacts(tightening: TighteningPlan, units: UnitSystem, words: Words = ENGLISH_WORDS): ToldFact[] {
+  const say = spoken(units, words);
+  const { label, cited: citedSource, source: sourceText } = words;
   const { target, meaning, formula, friction, controlTorque, ceiling, utilisation, aboveTarget, steps } = tightening;
   const byAngle = steps.some(({ end }) => end.kind === 'mark at angle');
   const last = byAngle ? undefined : steps.findLast(({ setting }) => setting)?.setting;

@@ -1,6 +1,6 @@
-import { label } from '@clampwright/words';
 import type { Canvas } from '../pdf/canvas.ts';
 import type { PageNote, Sheet } from './flow.ts';
+import { type Languages, onOneLine, said } from './text.ts';
 
 /** Whose paper it is, as their settings say. */
 export interface Organisation {
@@ -14,7 +14,7 @@ export interface Organisation {
 /** Head and foot of a sheet: what it is, what stands on it, whose it is, page x of y. The cover has no head. */
 export const sheetChrome =
   (told: { readonly title: string; readonly foot: string; readonly cover: boolean }) =>
-  (canvas: Canvas, sheet: Sheet, { page, of, section }: PageNote): void => {
+  (canvas: Canvas, sheet: Sheet, { page, of, section }: PageNote, languages: Languages): void => {
     const [left, right] = [sheet.left, sheet.width - sheet.right];
     const quiet = { size: 7.5, ink: 'quiet' } as const;
     if (!told.cover || page > 1) {
@@ -25,7 +25,7 @@ export const sheetChrome =
     const foot = sheet.height - 10;
     canvas.line({ x: left, y: foot - 4 }, { x: right, y: foot - 4 }, { line: 0.15 });
     canvas.text({ x: left, y: foot }, told.foot, quiet);
-    canvas.text({ x: right, y: foot }, label('paper.page', { page, of }), { ...quiet, anchor: 'end' });
+    canvas.text({ x: right, y: foot }, onOneLine(said('paper.page', { page, of }), languages), { ...quiet, anchor: 'end' });
   };
 
 const MARK = { width: 42, height: 18 } as const;

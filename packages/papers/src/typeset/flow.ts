@@ -3,6 +3,8 @@ import { type Canvas, openCanvas, type TextStyle, uninked } from '../pdf/canvas.
 import type { Ink } from '../pdf/ink.ts';
 import { type Pdf, POINTS_PER_MM } from '../pdf/open-pdf.ts';
 import { breakLines } from './break-lines.ts';
+import { layText, leadingOf, type SetText, setText } from './set-text.ts';
+import type { Languages, Text } from './text.ts';
 
 /** A sheet of paper and what is left free about its text, mm. */
 export interface Sheet {
@@ -39,16 +41,20 @@ export interface Flow {
   readonly turn: () => void;
   /** Names what follows for the running head, and puts it into the bookmarks; level 1 is outermost. */
   readonly section: (title: string, level: 1 | 2) => void;
-  /** Lines of a text in this style and width. */
+  readonly languages: Languages;
+  /** A text as it is set in this style and width, in the languages of the paper. */
+  readonly lay: (text: Text, width: number, style: TextStyle) => SetText;
+  /** Lines of a text in one language. */
   readonly lines: (text: string, width: number, style: TextStyle) => string[];
 }
 
 /** What stands about the text of a page. */
-type Chrome = (canvas: Canvas, sheet: Sheet, note: PageNote) => void;
+type Chrome = (canvas: Canvas, sheet: Sheet, note: PageNote, languages: Languages) => void;
 
 export interface Composition {
   readonly sheet: Sheet;
   readonly inks: Readonly<Record<Ink, string>>;
+  readonly languages: Languages;
   readonly chrome: Chrome;
   /** Puts everything on paper: called once to count the pages and once to draw them, so it must do the same both times. */
   readonly compose: (flow: Flow) => void | Promise<void>;
@@ -58,17 +64,17 @@ export interface Composition {
  * Sets a paper. It is composed twice: “page x of y” and the running heads are known only when all pages are, and keeping a thousand drawn
  * pages until then would take a gigabyte. The first time nothing is drawn, the second time each page is written when it is full.
  */
-export async function setPaper(pdf: Pdf, { sheet, inks, chrome, compose }: Composition): Promise<Uint8Array> {
+export async function setPaper(pdf: Pdf, { sheet, inks, languages, chrome, compose }: Composition): Promise<Uint8Array> {
   const real = openCanvas(pdf.doc, inks);
-  const counting = openFlow(sheet, uninked(real), {});
+  const counting = openFlow(sheet, uninked(real), languages, {});
   await compose(counting.flow);
   const sections = counting.sections();
   let chapter: PDFKit.PDFOutline | undefined;
-  const drawing = openFlow(sheet, real, {
+  const drawing = openFlow(sheet, real, languages, {
     turned(page) {
       pdf.doc.addPage({ size: [sheet.width * POINTS_PER_MM, sheet.height * POINTS_PER_MM], margin: 0 });
       real.fresh();
-      chrome(real, sheet, { page, of: sections.length, section: sections[page - 1] ?? '' });
+      chrome(real, sheet, { page, of: sections.length, section: sections[page - 1] ?? '' }, languages);
     },
     bookmarked(title, level, y) {
       const place = { top: Math.max(0, y - 8) * POINTS_PER_MM } as never;
@@ -91,6 +97,7 @@ const NEAR_TOP = 20;
 function openFlow(
   sheet: Sheet,
   canvas: Canvas,
+  languages: Languages,
   { turned, bookmarked }: Hooks,
 ): { readonly flow: Flow; readonly sections: () => readonly string[] } {
   const sections: string[] = [];
@@ -124,20 +131,14 @@ function openFlow(
       if (y - sheet.top < NEAR_TOP) sections[sections.length - 1] = title;
       bookmarked?.(title, level, y);
     },
+    languages,
+    lay: (text, width, style) => layText(canvas, text, width, style, languages),
     lines: (text, width, style) => breakLines(text, width, (one) => canvas.widthOf(one, style)),
   };
   return { flow, sections: () => sections };
 }
 
-/** Points of a leading that lets lines of this size breathe, in mm. */
-export const leadingOf = (size: number): number => (size * 1.32) / POINTS_PER_MM;
-
-/** How far the base line lies under the upper edge of a line, mm. */
-export const baseOf = (size: number): number => (size * 0.98) / POINTS_PER_MM;
-
-/** Sets lines from `at` (upper edge) downwards; gives the height they took. */
+/** Sets lines of one style from `at` (upper edge) downwards; gives the height they took. */
 export function setLines(canvas: Canvas, lines: readonly string[], at: At, style: TextStyle): number {
-  const leading = leadingOf(style.size);
-  for (const [i, line] of lines.entries()) canvas.text({ x: at.x, y: at.y + baseOf(style.size) + i * leading }, line, style);
-  return lines.length * leading;
+  return setText(canvas, { lines: lines.map((text) => ({ text, style })), height: lines.length * leadingOf(style.size) }, at);
 }

@@ -1,18 +1,20 @@
 import type { Ink } from '../pdf/ink.ts';
 import type { Face } from '../pdf/letters.ts';
-import { baseOf, type Flow, leadingOf, setLines } from './flow.ts';
+import type { Flow } from './flow.ts';
+import { baseOf, leadingOf, setText } from './set-text.ts';
+import type { Text } from './text.ts';
 
 interface CellStyle {
-  readonly text: string;
+  readonly text: Text;
   readonly face?: Face;
   readonly ink?: Ink;
   /** struck through: no longer counts, and stays readable */
   readonly struck?: boolean;
 }
-type Cell = string | CellStyle;
+type Cell = Text | CellStyle;
 
 interface Column<R> {
-  readonly head: string;
+  readonly head: Text;
   /** share of the table's width */
   readonly width: number;
   readonly align?: 'left' | 'right';
@@ -40,60 +42,49 @@ export function openTable<R>(flow: Flow, columns: readonly Column<R>[], { size =
   let x = flow.left;
   const placed = columns.map((column) => {
     const width = (column.width / whole) * flow.width;
-    const at = { column, x, width };
+    const right = column.align === 'right';
+    const at = { column, width, at: right ? x + width - PAD.side : x + PAD.side, anchor: right ? 'end' : 'start' } as const;
     x += width;
     return at;
   });
   const leading = leadingOf(size);
   const { canvas } = flow;
-
   const headless = columns.every(({ head }) => head === '');
   const head = () => {
     if (headless) return;
-    const lines = placed.map(({ column, width }) => flow.lines(column.head, width - 2 * PAD.side, { size: size - 0.5, face: 'bold' }));
-    const height = Math.max(...lines.map(({ length }) => length)) * leadingOf(size - 0.5) + 1.8;
+    const heads = placed.map(({ column, width, anchor }) =>
+      flow.lay(column.head, width - 2 * PAD.side, { size: size - 0.5, face: 'bold', ink: 'quiet', anchor }),
+    );
+    const height = Math.max(...heads.map((one) => one.height)) + 1.8;
     flow.need(height + 2 * (leading + PAD.above + PAD.below));
-    for (const [i, { column, x: left, width }] of placed.entries()) {
-      const top = flow.y() + height - 1 - lines[i]!.length * leadingOf(size - 0.5);
-      const right = column.align === 'right';
-      setLines(
-        canvas,
-        lines[i]!,
-        { x: right ? left + width - PAD.side : left + PAD.side, y: top },
-        { size: size - 0.5, face: 'bold', ink: 'quiet', anchor: right ? 'end' : 'start' },
-      );
-    }
+    for (const [i, { at }] of placed.entries()) setText(canvas, heads[i]!, { x: at, y: flow.y() + height - 1 - heads[i]!.height });
     flow.move(height);
     canvas.line({ x: flow.left, y: flow.y() }, { x: flow.left + flow.width, y: flow.y() }, { stroke: 'ink', line: 0.3 });
   };
-
   const add = (row: R) => {
-    let most = 1;
-    const cells = placed.map(({ column, width }) => {
+    let most = leading;
+    const cells = placed.map(({ column, width, anchor }) => {
       const cell = column.cell(row);
-      const told: CellStyle = typeof cell === 'string' ? { text: cell } : cell;
-      const lines = flow.lines(told.text, width - 2 * PAD.side, { size, ...(told.face ? { face: told.face } : {}) });
-      most = Math.max(most, lines.length);
-      return { told, lines };
+      const { text, face = 'regular', ink = 'ink', struck = false }: CellStyle = typeof cell === 'object' ? cell : { text: cell };
+      const laid = flow.lay(text, width - 2 * PAD.side, { size, face, ink, anchor });
+      most = Math.max(most, laid.height);
+      return { laid, struck };
     });
-    const height = most * leading + PAD.above + PAD.below;
+    const height = most + PAD.above + PAD.below;
     if (flow.need(height)) head();
     const top = flow.y() + PAD.above;
-    for (const [i, { column, x: left, width }] of placed.entries()) {
-      const { told, lines } = cells[i]!;
-      const right = column.align === 'right';
-      const style = { size, face: told.face ?? 'regular', ink: told.ink ?? 'ink', anchor: right ? 'end' : 'start' } as const;
-      setLines(canvas, lines, { x: right ? left + width - PAD.side : left + PAD.side, y: top }, style);
-      if (!told.struck) continue;
-      for (const [at, line] of lines.entries()) {
-        const y = top + baseOf(size) + at * leading - 0.9;
-        canvas.line({ x: left + PAD.side, y }, { x: left + PAD.side + canvas.widthOf(line, style), y }, { stroke: 'ink', line: 0.25 });
+    for (const [i, { at }] of placed.entries()) {
+      const { laid, struck } = cells[i]!;
+      setText(canvas, laid, { x: at, y: top });
+      if (!struck) continue;
+      for (const [line, { text, style }] of laid.lines.entries()) {
+        const y = top + baseOf(size) + line * leading - 0.9;
+        canvas.line({ x: at, y }, { x: at + canvas.widthOf(text, style), y }, { stroke: 'ink', line: 0.25 });
       }
     }
     flow.move(height);
     canvas.line({ x: flow.left, y: flow.y() }, { x: flow.left + flow.width, y: flow.y() }, { stroke: 'rule', line: 0.1 });
   };
-
   head();
   return { add, end: () => flow.move(3) };
 }

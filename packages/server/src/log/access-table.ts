@@ -48,4 +48,5 @@ export const ACCESS: { readonly [E in EndpointName]: readonly Who[] } = {
   attachment: READERS,
   eraseAttachment: ['planner'],
   handover: ['planner', 'inspector', 'client'],
+  report: ['planner', 'inspector', 'client'],
 };

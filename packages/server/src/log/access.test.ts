@@ -47,6 +47,7 @@ const ALSO: Partial<Record<EndpointName, number>> = {
   attachment: 404,
   eraseAttachment: 404,
   handover: 404,
+  report: 404,
   addAccount: 409,
 };
 

@@ -1,3 +1,4 @@
+import type { Organisation } from '@clampwright/papers/out';
 import type { Store } from '@clampwright/store';
 import { openCheckpoints } from './checkpoints.ts';
 import { type RateLimit, rateLimit } from './limits.ts';
@@ -14,6 +15,8 @@ export interface Context {
   readonly now: () => Date;
   /** over TLS: cookies are marked so */
   readonly secure: boolean;
+  /** whose reports it hands out */
+  readonly organisation: Organisation | undefined;
   readonly states: ReturnType<typeof openStates>;
   readonly checkpoints: ReturnType<typeof openCheckpoints>;
   readonly live: Live;
@@ -30,9 +33,13 @@ export interface Context {
 export interface ContextOptions {
   readonly now?: () => Date;
   readonly secure?: boolean;
+  readonly organisation?: Organisation;
 }
 
-export async function openContext(store: Store, { now = () => new Date(), secure = false }: ContextOptions = {}): Promise<Context> {
+export async function openContext(
+  store: Store,
+  { now = () => new Date(), secure = false, organisation }: ContextOptions = {},
+): Promise<Context> {
   const log = await logKey(store);
   return {
     store,
@@ -40,6 +47,7 @@ export async function openContext(store: Store, { now = () => new Date(), secure
     yard: await yardOf(store),
     now,
     secure,
+    organisation,
     states: openStates(store),
     checkpoints: openCheckpoints(store, log),
     live: openLive(async (job) => (await store.tail(job)).size),

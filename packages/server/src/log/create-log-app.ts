@@ -166,7 +166,7 @@ function answered({ answer: medium, status }: Endpoint, value: unknown, extra: r
   if (!headers.has('Cache-Control')) headers.set('Cache-Control', 'no-store');
   if (isSchema(medium)) return Response.json(value, { status, headers });
   if (medium === 'none') return new Response(null, { status, headers });
-  headers.set('Content-Type', TYPES[medium]);
+  if (!headers.has('Content-Type')) headers.set('Content-Type', TYPES[medium]);
   const body =
     typeof value === 'string' || value instanceof Uint8Array
       ? (value as string | Uint8Array<ArrayBuffer>)

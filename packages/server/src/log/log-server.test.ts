@@ -136,6 +136,19 @@ describe('the books', () => {
     expect((proof as { proof: string[] }).proof).toHaveLength(1);
     expect(readNoteKey('x').ok).toBe(false);
   });
+  test('are reported alone, in the languages asked for, under the name of their organisation', async () => {
+    const client = await yard.signIn('client');
+    const answer = await yard.ask(`/api/v1/books/${JOB}/report/de-pl`, { as: client });
+    expect([answer.status, answer.headers.get('content-type')]).toEqual([200, 'application/pdf']);
+    const pdf = Buffer.from(await answer.arrayBuffer()).toString('latin1');
+    expect(pdf).toMatch(/\/Lang \(de\)/);
+    expect(pdf).toMatch(/<pdf:Producer>|pdfaid/);
+    expect(pdf).toContain('Skerrow Sound tidal yard');
+    for (const languages of ['fr', 'de-xx', 'constructor'])
+      expect((await yard.ask(`/api/v1/books/${JOB}/report/${languages}`, { as: client })).status, languages).toBeGreaterThanOrEqual(400);
+    const crew = await yard.signIn('crew');
+    expect((await yard.ask(`/api/v1/books/${JOB}/report/en`, { as: crew })).status).toBe(403);
+  });
   test('tell their state', async () => {
     const client = await yard.signIn('client');
     const state = (await (await yard.ask(`/api/v1/books/${JOB}/state`, { as: client })).json()) as {

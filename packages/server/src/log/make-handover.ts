@@ -12,7 +12,7 @@ export interface HandoverOptions {
   readonly made: Date;
   /** a report of the reader's own, or none; without, the report is made from the very entries of the file */
   readonly report?: Uint8Array | 'none';
-  readonly paper?: Partial<Pick<PaperOptions, 'organisation' | 'progress'>>;
+  readonly paper?: Partial<Pick<PaperOptions, 'organisation' | 'progress' | 'languages'>>;
 }
 
 /** The handover file of a job as it stands, with its report; undefined where no server has ever opened the store. */

@@ -1,5 +1,6 @@
 import { createServer as createPlain, type IncomingMessage } from 'node:http';
 import { createServer as createSecure } from 'node:https';
+import type { Organisation } from '@clampwright/papers/out';
 import { checkEnd, openStore, type Where } from '@clampwright/store';
 import { getRequestListener } from '@hono/node-server';
 import type { Hono } from 'hono';
@@ -19,6 +20,8 @@ export interface ServeBooksOptions {
   readonly log?: (line: LogLine) => void;
   /** what is served beside the API */
   readonly pages?: Hono;
+  /** whose reports it hands out */
+  readonly organisation?: Organisation;
 }
 
 export interface ServingBooks {
@@ -51,6 +54,7 @@ export async function serveBooks({
   tls,
   log = () => {},
   pages,
+  organisation,
 }: ServeBooksOptions): Promise<ServingBooks> {
   if (!tls && !LOOPBACK.test(host)) throw new NeedsTls(host);
   const store = await openStore(where);
@@ -59,7 +63,7 @@ export async function serveBooks({
       const fault = await checkEnd(store, job);
       if (fault !== undefined) throw new BookDamaged(`${job}: ${fault}`);
     }
-    const context = await openContext(store, { secure: tls !== undefined });
+    const context = await openContext(store, { secure: tls !== undefined, ...(organisation ? { organisation } : {}) });
     const firstPassword = await firstPlanner(store);
     const app = createLogApp({
       context,

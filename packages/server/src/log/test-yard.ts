@@ -39,7 +39,7 @@ export async function testYard(where?: Where): Promise<TestYard> {
   const folder = mkdtempSync(join(tmpdir(), 'clampwright-yard-'));
   const clock = { now: new Date('2026-11-25T08:00:00.000Z') };
   const store = await openStore(where ?? { folder: join(folder, 'data') }, { now: () => clock.now });
-  const context = await openContext(store, { now: () => clock.now });
+  const context = await openContext(store, { now: () => clock.now, organisation: { name: 'Skerrow Sound tidal yard' } });
   const lines: LogLine[] = [];
   const app = createLogApp({ context, log: (line) => lines.push(line) });
   const password = await hashPassword(PASSWORD);

@@ -303,6 +303,14 @@ export const CONTRACT = {
     answer: 'bytes',
     status: 200,
   },
+  report: {
+    method: 'GET',
+    path: '/books/{job}/report/{languages}',
+    summary: 'The report as the log stands, as a PDF. `languages`: one, or two with a hyphen between; the second stands beneath the first.',
+    params: { job, languages: z.string().check(z.regex(/^[a-z]{2}(-[a-z]{2})?$/)) },
+    answer: 'bytes',
+    status: 200,
+  },
 } as const satisfies Readonly<Record<string, Endpoint>>;
 
 export type EndpointName = keyof typeof CONTRACT;

@@ -13,9 +13,10 @@ import type {
 import { type Language, localeOf } from '../language.ts';
 import { ENGLISH_CATALOGUE, type NoticeWords, noticeWords } from '../notice.ts';
 import type { NoticeCatalogue } from '../notice-texts.ts';
+import { settingText } from '../setting-text.ts';
 import { APP_EN, type AppKey, type AppTexts } from './en.ts';
 import { filler, type Params } from './filler.ts';
-import type { Role, ScaleName, TradeTexts } from './trade.ts';
+import type { Role, TradeTexts } from './trade.ts';
 import { TRADE_EN } from './trade-en.ts';
 
 export { LANGUAGES, type Language } from '../language.ts';
@@ -92,9 +93,6 @@ export interface Trade {
   readonly figure: (value: number, digits: number) => string;
 }
 
-/** The words before the labels of a setting, at the beginning of each of its parts. */
-const SCALE_NAMES = /(?<=^|, )(gear|step|pump pressure|air pressure|scale)(?= )/g;
-
 export interface Speaker {
   readonly say: Say;
   readonly trade: Trade;
@@ -107,7 +105,6 @@ export function speaker(language: Language, { app, trade, notice }: Texts): Spea
   const figure = (value: number, digits: number) =>
     value.toLocaleString(locale, { minimumFractionDigits: digits, maximumFractionDigits: digits });
   const term = (word: string): string => (notice.terms as Readonly<Record<string, string>>)[word] ?? word;
-  const settingText = (setting: string) => setting.replace(SCALE_NAMES, (name) => trade.scale[name as ScaleName]);
   return {
     say: (key, params) => fill(app[key], params),
     trade: {
@@ -118,8 +115,8 @@ export function speaker(language: Language, { app, trade, notice }: Texts): Spea
           : end.kind === 'feeler refused'
             ? fill(trade.end[end.kind], { thickness: `${figure(end.thickness, 2)} mm` })
             : trade.end[end.kind],
-      setting: ({ end }, setting) => (setting === undefined ? trade.noSetting[end.kind] : settingText(setting)),
-      settingText,
+      setting: ({ end }, setting) => (setting === undefined ? trade.noSetting[end.kind] : settingText(setting, trade)),
+      settingText: (setting) => settingText(setting, trade),
       caution: (code) => trade.caution[code],
       valveCaution: (code) => trade.valveCaution[code],
       check: (check) => trade.check[check],

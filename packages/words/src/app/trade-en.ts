@@ -2,6 +2,7 @@ import { ASSEMBLY_CHECKS, type AssemblyCheck, VALVE_CAUTIONS, type ValveCaution 
 import { AROUND_TEXTS } from '../en/around-page.ts';
 import { CAUTION_TEXTS } from '../en/caution.ts';
 import { END_TEXTS, NO_SETTING_TEXTS, STEP_TEXTS } from '../en/plan.ts';
+import { TOLD_TEXTS } from '../en/told.ts';
 import type { TradeTexts } from './trade.ts';
 
 export const TRADE_EN: TradeTexts = {
@@ -9,30 +10,30 @@ export const TRADE_EN: TradeTexts = {
   end: END_TEXTS,
   noSetting: NO_SETTING_TEXTS,
   caution: CAUTION_TEXTS,
-  check: Object.fromEntries(ASSEMBLY_CHECKS.map((check) => [check, AROUND_TEXTS[`checks.${check}`]])) as Record<AssemblyCheck, string>,
+  check: Object.fromEntries(ASSEMBLY_CHECKS.map((check) => [check, TOLD_TEXTS[`checks.${check}`]])) as Record<AssemblyCheck, string>,
   rest: {
-    'after a whole round': AROUND_TEXTS['work.safe-stop.after a whole round'],
-    'after the first step, before marking': AROUND_TEXTS['work.safe-stop.after the first step, before marking'],
-    'after all bolts are snug': AROUND_TEXTS['work.safe-stop.after all bolts are snug'],
+    'after a whole round': TOLD_TEXTS['work.safe-stop.after a whole round'],
+    'after the first step, before marking': TOLD_TEXTS['work.safe-stop.after the first step, before marking'],
+    'after all bolts are snug': TOLD_TEXTS['work.safe-stop.after all bolts are snug'],
   },
   valveCaution: Object.fromEntries(VALVE_CAUTIONS.map((code) => [code, AROUND_TEXTS[`valve.caution.${code}`]])) as Record<
     ValveCaution,
     string
   >,
   inspection: {
-    'control torque': AROUND_TEXTS['inspection.method.control torque'],
-    'angle marks': AROUND_TEXTS['inspection.method.angle marks'],
-    spline: AROUND_TEXTS['inspection.method.spline'],
-    feeler: AROUND_TEXTS['inspection.method.feeler'],
-    'pre-installation and routine observed': AROUND_TEXTS['inspection.method.pre-installation and routine observed'],
-    'circular re-check': AROUND_TEXTS['inspection.method.circular re-check'],
+    'control torque': TOLD_TEXTS['inspection.method.control torque'],
+    'angle marks': TOLD_TEXTS['inspection.method.angle marks'],
+    spline: TOLD_TEXTS['inspection.method.spline'],
+    feeler: TOLD_TEXTS['inspection.method.feeler'],
+    'pre-installation and routine observed': TOLD_TEXTS['inspection.method.pre-installation and routine observed'],
+    'circular re-check': TOLD_TEXTS['inspection.method.circular re-check'],
   },
   provenance: {
-    computed: 'computed',
-    memory: 'from memory: confirm in the standard',
-    'common-practice': 'common practice, no source',
-    certificate: 'certificate',
-    engineer: 'engineer',
+    computed: TOLD_TEXTS['source.computed'],
+    memory: TOLD_TEXTS['source.memory'],
+    'common-practice': TOLD_TEXTS['source.common-practice'],
+    certificate: TOLD_TEXTS['source.certificate'],
+    engineer: TOLD_TEXTS['source.engineer'],
   },
   role: {
     crew: 'crew',

@@ -44,5 +44,9 @@ export const serverTexts = {
     remedy: 'Nichts ist verloren: Geräte behalten, was nicht bestätigt wurde. Platte oder Datenbank ansehen; noch einmal versuchen.',
   },
   'server-defect': { says: 'Der Server hat bei Anfrage {request} versagt.', remedy: 'Mit dieser Nummer melden; nichts wurde bestätigt.' },
+  'report-too-long': {
+    says: 'Das Protokoll hat {size} Einträge; bis {most} wird hier ein Bericht erstellt.',
+    remedy: 'Neben dem Server erstellen: clampwright report AUFTRAG DATEI.pdf.',
+  },
   'log-smaller-than-asked': { says: 'Das Protokoll hat {size} Einträge.', remedy: 'Innerhalb davon fragen.' },
 } satisfies NoticeTexts<'server'>;

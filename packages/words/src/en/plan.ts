@@ -1,6 +1,4 @@
-import type { EndSignal, StepName, Verdict } from '@clampwright/core';
-
-export const VERDICT_TEXTS: Readonly<Record<Verdict, string>> = { ready: 'Ready', attention: 'Attention', stop: 'Stop' };
+import type { EndSignal, StepName } from '@clampwright/core';
 
 export const STEP_TEXTS: Readonly<Record<StepName, string>> = {
   snug: 'Snug',
@@ -37,11 +35,3 @@ export const NO_SETTING_TEXTS: Readonly<Record<EndSignal['kind'], string>> = {
   'feeler refused': 'no setting: until the feeler is refused',
   'no nut moves': 'no setting found',
 };
-
-export const PATTERN_TEXTS = {
-  star: 'star order',
-  outwards: 'from the stiffest part outwards',
-  engineer: 'the engineer’s own order',
-} as const;
-
-export const TURNED_TEXTS = { nut: 'Nut turns, head is held', head: 'Head turns, nut is held' } as const;

@@ -34,5 +34,9 @@ export const serverTexts = {
     remedy: 'Nothing is lost: devices keep what was not acknowledged. Look at the disk or the database; try again.',
   },
   'server-defect': { says: 'The server failed at request {request}.', remedy: 'Report it with that number; nothing was acknowledged.' },
+  'report-too-long': {
+    says: 'The log has {size} entries; up to {most} a report is made here.',
+    remedy: 'Make it beside the server: clampwright report JOB FILE.pdf.',
+  },
   'log-smaller-than-asked': { says: 'The log has {size} entries.', remedy: 'Ask within that.' },
 } satisfies NoticeTexts<'server'>;

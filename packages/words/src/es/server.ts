@@ -44,5 +44,9 @@ export const serverTexts = {
     remedy: 'No se ha perdido nada: los dispositivos conservan lo que no se confirmó. Mirar el disco o la base de datos; probar otra vez.',
   },
   'server-defect': { says: 'El servidor falló en la petición {request}.', remedy: 'Avisar con ese número; no se confirmó nada.' },
+  'report-too-long': {
+    says: 'El registro tiene {size} entradas; aquí se hace un informe hasta {most}.',
+    remedy: 'Hacerlo junto al servidor: clampwright report TRABAJO ARCHIVO.pdf.',
+  },
   'log-smaller-than-asked': { says: 'El diario tiene {size} anotaciones.', remedy: 'Preguntar dentro de eso.' },
 } satisfies NoticeTexts<'server'>;

@@ -38,5 +38,9 @@ export const serverTexts = {
     remedy: 'Nic nie przepadło: urządzenia zachowują to, czego nie potwierdzono. Obejrzeć dysk albo bazę danych; spróbować ponownie.',
   },
   'server-defect': { says: 'Serwer zawiódł przy zapytaniu {request}.', remedy: 'Zgłosić z tym numerem; niczego nie potwierdzono.' },
+  'report-too-long': {
+    says: 'Dziennik ma {size} wpisów; raport powstaje tu do {most}.',
+    remedy: 'Sporządzić go obok serwera: clampwright report ZLECENIE PLIK.pdf.',
+  },
   'log-smaller-than-asked': { says: 'Dziennik ma wpisów: {size}.', remedy: 'Pytać w tych granicach.' },
 } satisfies NoticeTexts<'server'>;

@@ -41,5 +41,9 @@ export const serverTexts = {
     remedy: 'Nada se perdeu: os dispositivos guardam o que não foi confirmado. Ver o disco ou a base de dados; tentar outra vez.',
   },
   'server-defect': { says: 'O servidor falhou no pedido {request}.', remedy: 'Comunicar com esse número; nada foi confirmado.' },
+  'report-too-long': {
+    says: 'O registo tem {size} entradas; aqui faz-se um relatório até {most}.',
+    remedy: 'Fazê-lo ao lado do servidor: clampwright report TRABALHO FICHEIRO.pdf.',
+  },
   'log-smaller-than-asked': { says: 'O diário tem {size} anotações.', remedy: 'Perguntar dentro disso.' },
 } satisfies NoticeTexts<'server'>;

@@ -1,4 +1,4 @@
-import type { InteractionPlan, Notice } from '@clampwright/core';
+import type { CautionCode, InteractionPlan, Notice } from '@clampwright/core';
 import type { CardRow } from './card-rows.ts';
 import type { Cell, PerLine } from './tick-layout.ts';
 
@@ -12,7 +12,7 @@ export type CardBlock =
   | { readonly kind: 'drawing'; readonly height: number; readonly overleaf: boolean }
   | { readonly kind: 'ticks'; readonly lines: readonly (readonly Cell[])[]; readonly perLine: PerLine }
   | { readonly kind: 'checks' }
-  | { readonly kind: 'cautions' }
+  | { readonly kind: 'cautions'; readonly codes: readonly CautionCode[] }
   | { readonly kind: 'record' };
 
 /** A block, or one part of it that may stand on a side of its own, with the height it takes there, mm. */

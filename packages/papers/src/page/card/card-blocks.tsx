@@ -67,11 +67,11 @@ const SHOW: Show = {
       </ul>
     </div>
   ),
-  cautions: (_, joint) => (
+  cautions: ({ codes }) => (
     <div>
       <h2>{label('card.cautions')}</h2>
       <ul className="cautions">
-        {joint.cautions.map((code) => (
+        {codes.map((code) => (
           <li key={code}>{cautionText(code)}</li>
         ))}
       </ul>

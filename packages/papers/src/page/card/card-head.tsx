@@ -1,5 +1,5 @@
 import type { JointPlan } from '@clampwright/core';
-import { datumText, label, type UnitSystem } from '@clampwright/words';
+import { datumText, ENGLISH_WORDS, label, type UnitSystem, type Words } from '@clampwright/words';
 import { spoken } from '../spoken.ts';
 import { CardLine } from './card-line.tsx';
 
@@ -26,11 +26,11 @@ export const headTexts = (joint: JointPlan, units: UnitSystem): readonly string[
 ];
 
 /** Where the arm bears and how hard; a click wrench has none. */
-export function reactionText({ subgroups, reactionPoint }: JointPlan, units: UnitSystem): string | undefined {
+export function reactionText({ subgroups, reactionPoint }: JointPlan, units: UnitSystem, words: Words = ENGLISH_WORDS): string | undefined {
   const forces = subgroups.flatMap(({ tightening }) => (tightening?.steps ?? []).flatMap(({ setting }) => setting?.reaction ?? []));
-  const point = reactionPoint ?? label('card.point-unknown');
+  const point = reactionPoint ?? words.label('card.point-unknown');
   const most = forces.reduce<(typeof forces)[number] | undefined>((a, b) => (a === undefined || b > a ? b : a), undefined);
   if (most === undefined && reactionPoint === undefined) return undefined;
-  const where = most === undefined ? point : label('card.reaction-at', { force: spoken(units).force(most), point });
-  return `${where}. ${label('reaction.side')}.`;
+  const where = most === undefined ? point : words.label('card.reaction-at', { force: spoken(units, words).force(most), point });
+  return `${where}. ${words.label('reaction.side')}.`;
 }

@@ -1,4 +1,4 @@
-import type { JointPlan } from '@clampwright/core';
+import type { CautionCode, JointPlan } from '@clampwright/core';
 import type { UnitSystem } from '@clampwright/words';
 import type { CardBlock, CardPiece } from './card-block.ts';
 import { type CardRow, cardRows } from './card-rows.ts';
@@ -12,7 +12,7 @@ const MOST_SETTINGS = 12;
 
 /**
  * Spreads a card over as few sides as hold it. Drawing beside the steps and cautions overleaf, drawing and cautions on a side of
- * their own, or drawing with the boxes; large boxes or small: the first of these with the fewest sides, and of those the one that leaves
+ * their own, or drawing with the boxes, before the cautions or after them; large boxes or small: the first of these with the fewest sides, and of those the one that leaves
  * no block alone on a side.
  */
 export function layCard(joint: JointPlan, units: UnitSystem, sheet: CardSheet = PAGE_SHEET): CardBlock[][] {
@@ -22,7 +22,8 @@ export function layCard(joint: JointPlan, units: UnitSystem, sheet: CardSheet = 
     opening: sheet.opening(block.kind),
     ...more,
   });
-  const [cautions, record] = [piece({ kind: 'cautions' }), piece({ kind: 'record' })];
+  const record = piece({ kind: 'record' });
+  const cautions = cautionPieces(joint.cautions, piece, sheet.room);
   // a drawing smaller than the least cannot be read: a ring needs room for its numbers, the more bolts the more
   const drawing = (overleaf: boolean, more: Partial<CardPiece> = {}) =>
     piece(
@@ -35,12 +36,22 @@ export function layCard(joint: JointPlan, units: UnitSystem, sheet: CardSheet = 
   const ways = sheet.perLine
     .filter((perLine) => perLine === 10 || boxedSteps(joint).length <= 4)
     .flatMap((perLine) => [
-      [...start, drawing(true), ...ticks(perLine, true), cautions, record],
-      [...start, drawing(true, { newSide: true }), cautions, ...ticks(perLine, true), record],
-      [...start, cautions, drawing(false), ...ticks(perLine, false), record],
+      [...start, drawing(true), ...ticks(perLine, true), ...cautions, record],
+      [...start, drawing(true, { newSide: true }), ...cautions, ...ticks(perLine, true), record],
+      [...start, ...cautions, drawing(false), ...ticks(perLine, false), record],
+      [...start, drawing(false, { newSide: false }), ...ticks(perLine, false), ...cautions, record],
     ]);
   const laid = ways.map((pieces) => pack(pieces, sheet.room - sheet.firstHead(joint), sheet.room));
   return laid.reduce((best, one) => (one.length < best.length || (one.length === best.length && lonely(one) < lonely(best)) ? one : best));
+}
+
+/** All cautions together, or in as few parts as sides hold them: two languages on a small card are long. */
+function cautionPieces(codes: readonly CautionCode[], piece: (block: CardBlock) => CardPiece, room: number): CardPiece[] {
+  for (let parts = 1; ; parts += 1) {
+    const each = Math.ceil(codes.length / parts);
+    const pieces = Array.from({ length: parts }, (_, i) => piece({ kind: 'cautions', codes: codes.slice(i * each, (i + 1) * each) }));
+    if (each <= 1 || pieces.every(({ height, opening }) => height + opening <= room)) return pieces;
+  }
 }
 
 const lonely = (sides: readonly (readonly CardBlock[])[]) => sides.filter(({ length }) => length === 1).length;

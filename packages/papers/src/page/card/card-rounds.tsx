@@ -1,5 +1,5 @@
 import type { InteractionPlan } from '@clampwright/core';
-import { label } from '@clampwright/words';
+import { ENGLISH_WORDS, label, type Words } from '@clampwright/words';
 import { SettingText } from '../setting-text.tsx';
 import { positionsText } from '../spoken.ts';
 import { wayText } from '../way-text.ts';
@@ -34,12 +34,16 @@ export function CardRounds({ interaction, bolts }: { readonly interaction: Inter
 }
 
 /** One sentence: how many rounds, which way each, at which setting. */
-export const roundsText = ({ rounds }: InteractionPlan, bolts: number): string =>
-  label('interaction.card-one', {
+export const roundsText = ({ rounds }: InteractionPlan, bolts: number, words: Words = ENGLISH_WORDS): string =>
+  words.label('interaction.card-one', {
     rounds: rounds.length,
     list: rounds
       .map(({ way, settings }, at) =>
-        label('interaction.card-round', { round: at + 1, way: wayText(way, bolts), setting: settings[0]!.text }),
+        words.label('interaction.card-round', {
+          round: at + 1,
+          way: wayText(way, bolts, words),
+          setting: words.settingText(settings[0]!.text),
+        }),
       )
       .join(' '),
   });

@@ -30,7 +30,7 @@ const HEIGHTS: Heights = {
   drawing: ({ height }) => height,
   ticks: ({ lines, perLine }, joint) => lines.length * tickHeight(perLine, boxedSteps(joint).length),
   checks: (_, { checks }) => 5 + 4.4 * Math.ceil(checks.length / 2),
-  cautions: (_, { cautions }) => 5 + 7 * Math.ceil(cautions.length / 2),
+  cautions: ({ codes }) => 5 + 7 * Math.ceil(codes.length / 2),
   // three lines of fields, one more for papers, remarks, signatures
   record: (_, { permits }) => 8.5 * (permits.permit === undefined && permits.gasTest === undefined ? 4 : 5) + 13,
 };

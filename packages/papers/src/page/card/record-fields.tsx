@@ -1,8 +1,8 @@
 import type { JointPlan } from '@clampwright/core';
-import { label } from '@clampwright/words';
+import { ENGLISH_WORDS } from '@clampwright/words';
 
 /** What is written by hand: who, when, which tool, what else happened, signatures. */
-export function recordFields({ permits: { permit, gasTest } }: JointPlan) {
+export function recordFields({ permits: { permit, gasTest } }: JointPlan, { label } = ENGLISH_WORDS) {
   return {
     pairs: [
       label('card.operator'),

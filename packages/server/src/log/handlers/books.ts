@@ -1,10 +1,12 @@
 import { randomBytes } from 'node:crypto';
 import { done, notice, refused } from '@clampwright/core';
+import type { PaperOptions } from '@clampwright/papers/out';
 import { idOf, receiptBytes } from '@clampwright/record';
 import { acceptBatch, linesOf, readBatch, writePage } from '@clampwright/sync';
+import { LANGUAGES, type Language, loadWords } from '@clampwright/words';
 import { putAccount } from '../accounts.ts';
 import { SERVER } from '../log-key.ts';
-import { makeHandover } from '../make-handover.ts';
+import { MOST_REPORTED, makeHandover, makeReport } from '../make-handover.ts';
 import { knowsBook } from '../principal.ts';
 import type { Handlers } from './handler.ts';
 import { plain } from './plain.ts';
@@ -90,17 +92,36 @@ export const bookHandlers = {
         AbortSignal.any([request.signal, stopping.signal]),
       ),
     ),
-  handover: async ({ params: { job } }, { context: { store, now, checkpoints }, header }) => {
+  handover: async ({ params: { job } }, { context: { store, now, checkpoints, organisation }, header }) => {
     const { size, note } = await checkpoints(job);
     if (size === 0) return refused(notice('not-found', {}));
     const made = now();
-    const bytes = await makeHandover(store, job, { made });
+    const bytes = await makeHandover(store, job, { made, paper: organisation ? { organisation } : {} });
     if (!bytes) return refused(notice('not-found', {}));
     await store.putCheckpoint(job, size, note);
     header('Content-Disposition', `attachment; filename="${job}.handover"`);
     return done(bytes);
   },
+  report: async ({ params: { job, languages } }, { context: { store, now, organisation }, header }) => {
+    const spoken = await wordsFor(languages);
+    const { size } = await store.tail(job);
+    if (!spoken || size === 0) return refused(notice('not-found', {}));
+    if (size > MOST_REPORTED) return refused(notice('report-too-long', { size, most: MOST_REPORTED }));
+    const bytes = await makeReport(store, job, { made: now(), paper: { languages: spoken, ...(organisation ? { organisation } : {}) } });
+    if (!bytes) return refused(notice('not-found', {}));
+    header('Content-Type', 'application/pdf');
+    header('Content-Disposition', `attachment; filename="${job}.pdf"`);
+    return done(bytes);
+  },
 } satisfies Partial<Handlers>;
+
+/** `de`, or `de-pl`: the second beneath the first; undefined where one of them is not spoken. */
+async function wordsFor(languages: string): Promise<NonNullable<PaperOptions['languages']> | undefined> {
+  const [first, second] = languages.split('-');
+  const isSpoken = (code: string | undefined): code is Language => code !== undefined && Object.hasOwn(LANGUAGES, code);
+  if (!isSpoken(first) || (second !== undefined && !isSpoken(second))) return undefined;
+  return second === undefined || second === first ? [await loadWords(first)] : [await loadWords(first), await loadWords(second)];
+}
 
 const HEARTBEAT_MS = 15_000;
 

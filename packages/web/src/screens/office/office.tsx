@@ -1,24 +1,26 @@
+import { lazy, Suspense, useEffect, useState } from 'react';
+import { Route, Switch, useLocation } from 'wouter';
+import { resumeDesk } from '../../draft/desk.ts';
 import { OfficeSpeech, useOffice } from '../../language/office-speech.tsx';
-import { Button, Page, Section, Soft } from '../../ui/page.tsx';
-import { useBook, useWorld } from '../../ui/world-context.ts';
-import { Account } from './account.tsx';
-import { Board } from './board.tsx';
-import { Devices } from './devices.tsx';
-import { Handover } from './handover.tsx';
-import { Jobs } from './jobs.tsx';
-import { ModelIn } from './model-in.tsx';
-import { Papers } from './papers.tsx';
-import { People } from './people.tsx';
-import { PlanIssue } from './plan-issue.tsx';
-import { server, useSession } from './session.ts';
-import { Settle } from './settle.tsx';
-import { SignIn } from './sign-in.tsx';
+import { Soft } from '../../ui/page.tsx';
+import { JobPages } from './job/job-pages.tsx';
+import { OfficeShell } from './shell/office-shell.tsx';
+import { StartPage } from './start/start-page.tsx';
+
+const ListPage = lazy(() => import('./start/list-page.tsx').then(({ ListPage }) => ({ default: ListPage })));
+const DefinePage = lazy(() => import('./define/define-page.tsx').then(({ DefinePage }) => ({ default: DefinePage })));
+const PlanPage = lazy(() => import('./plan/plan-page.tsx').then(({ PlanPage }) => ({ default: PlanPage })));
+const JointPage = lazy(() => import('./plan/joint-page.tsx').then(({ JointPage }) => ({ default: JointPage })));
+const SimulatePage = lazy(() => import('./simulate/simulate-page.tsx').then(({ SimulatePage }) => ({ default: SimulatePage })));
+const ComparePage = lazy(() => import('./compare/compare-page.tsx').then(({ ComparePage }) => ({ default: ComparePage })));
+const IssuePage = lazy(() => import('./issue/issue-page.tsx').then(({ IssuePage }) => ({ default: IssuePage })));
 
 interface OfficeProps {
+  /** this browser takes part in another job */
   readonly onEnrolled: () => void;
 }
 
-/** Where a job is set up, issued, watched and handed over. What is recorded here is recorded by this browser, as on any device. */
+/** Where a job is planned and issued, watched and handed over. Planning needs neither server nor sign-in. */
 export const OfficeScreen = (props: OfficeProps) => (
   <OfficeSpeech>
     <Office {...props} />
@@ -27,35 +29,48 @@ export const OfficeScreen = (props: OfficeProps) => (
 
 function Office({ onEnrolled }: OfficeProps) {
   const say = useOffice();
-  const world = useWorld();
-  const book = useBook();
-  const { session, setAccount } = useSession();
+  const [resumed, setResumed] = useState(false);
+  const [path] = useLocation();
+  useEffect(() => void resumeDesk().finally(() => setResumed(true)), []);
+  if (!resumed) return <p role="status">{say('app.loading')}</p>;
   return (
-    <Page title={say('office.title')} back="/">
-      {session.kind === 'asking' ? <Soft>{say('app.loading')}</Soft> : null}
-      {session.kind === 'out' ? <SignIn onSignedIn={setAccount} /> : null}
-      {session.kind === 'in' ? (
-        <>
-          <Soft>{say('office.signed-in', { name: session.account.name })}</Soft>
-          <Jobs onEnrolled={onEnrolled} />
-          {world && book ? (
-            <>
-              <People />
-              <ModelIn />
-              <PlanIssue />
-              <Devices />
-              <Board />
-              <Settle />
-              <Papers />
-              <Handover />
-            </>
-          ) : null}
-          <Section title={session.account.name}>
-            <Account />
-            <Button onClick={() => void server('signOut', {}).then(() => setAccount(undefined))}>{say('office.sign-out')}</Button>
-          </Section>
-        </>
-      ) : null}
-    </Page>
+    <Suspense
+      fallback={
+        <OfficeShell title={say('app.loading')}>
+          <Soft>{say('app.loading')}</Soft>
+        </OfficeShell>
+      }
+    >
+      <Switch>
+        <Route path="/office">
+          <StartPage onEnrolled={onEnrolled} />
+        </Route>
+        <Route path="/office/list">
+          <ListPage />
+        </Route>
+        <Route path="/office/define/:part?/:which?">
+          {({ part, which }) => <DefinePage part={part} which={which === undefined ? undefined : decodeURIComponent(which)} />}
+        </Route>
+        <Route path="/office/plan">
+          <PlanPage />
+        </Route>
+        <Route path="/office/plan/:tag">{({ tag }) => <JointPage tag={decodeURIComponent(tag)} />}</Route>
+        <Route path="/office/simulate">
+          <SimulatePage />
+        </Route>
+        <Route path="/office/compare">
+          <ComparePage />
+        </Route>
+        <Route path="/office/issue">
+          <IssuePage />
+        </Route>
+        <Route path="/office/:page">{({ page }) => <JobPages page={page} />}</Route>
+        <Route>
+          <OfficeShell title={say('app.not-found')}>
+            <Soft>{path}</Soft>
+          </OfficeShell>
+        </Route>
+      </Switch>
+    </Suspense>
   );
 }

@@ -1,0 +1,75 @@
+import { type JointPlan, type Level, levelOf, type Notice, type Plan, type SubgroupPlan } from '@clampwright/core';
+import { aimText, bigText, fastenerText, finalStep, spoken } from '@clampwright/papers/screen';
+import { remedy, says, type UnitSystem } from '@clampwright/words';
+import type { JointRow, PlanView, ToMend } from './view.ts';
+
+/** A plan as pages show it. */
+export function planView(
+  of: Pick<PlanView, 'notices' | 'list' | 'mapping' | 'roundsOpen'> & { readonly plan: Plan | undefined },
+): PlanView {
+  const { plan, ...rest } = of;
+  const units = plan?.job.units ?? 'metric';
+  return {
+    ...rest,
+    job: plan?.job,
+    sums: plan?.sums,
+    tools: plan?.tools ?? [],
+    rows: plan?.joints.flatMap((joint) => rowsOf(joint, units)) ?? [],
+    toMend: plan ? toMend(plan, units) : [],
+  };
+}
+
+function rowsOf(joint: JointPlan, units: UnitSystem): JointRow[] {
+  const { tag, title, verdict, interaction } = joint;
+  const all = {
+    tag,
+    title,
+    verdict,
+    rule: joint.rule.title,
+    reasons: joint.reasons.length,
+    ...(interaction ? { rounds: { ours: interaction.rounds.length, custom: interaction.custom.length } } : {}),
+  };
+  if (joint.subgroups.length === 0)
+    return [{ ...all, first: true, bolts: joint.boltCount, fastener: '', lot: '', preload: '', aim: '', setting: '', tool: '' }];
+  return joint.subgroups.map((subgroup, at) => ({ ...all, first: at === 0, ...subgroupCells(subgroup, units) }));
+}
+
+function subgroupCells(
+  subgroup: SubgroupPlan,
+  units: UnitSystem,
+): Omit<JointRow, 'tag' | 'title' | 'verdict' | 'rule' | 'reasons' | 'first'> {
+  const { lot, ...bare } = subgroup;
+  const { tightening } = subgroup;
+  const last = finalStep(subgroup);
+  const tools = new Set(tightening?.steps.flatMap(({ setting }) => setting?.tool ?? []));
+  return {
+    bolts: subgroup.positions.length,
+    fastener: fastenerText(bare, units),
+    lot: lot ?? '',
+    preload: tightening ? spoken(units).force(tightening.target.value) : '',
+    aim: last ? aimText(last, units) : '',
+    setting: last ? bigText(last, units) : '',
+    tool: [...tools].join(', '),
+  };
+}
+
+const RANK: Readonly<Record<Level, number>> = { stop: 0, fault: 0, hold: 1, attention: 2 };
+
+/** Reasons of many joints by their remedy: stops before holds before attention, then what helps most joints. */
+function toMend(plan: Plan, units: UnitSystem): ToMend[] {
+  const found = new Map<string, { readonly level: Level; readonly notices: Map<string, Notice>; readonly tags: Set<string> }>();
+  const add = (reason: Notice, tag?: string) => {
+    const level = levelOf(reason.code);
+    // reasons of one remedy are one thing to mend: told by the English text, shown in the reader's language
+    const key = `${level}/${reason.code}/${remedy(reason, units)}`;
+    const entry = found.get(key) ?? { level, notices: new Map<string, Notice>(), tags: new Set<string>() };
+    entry.notices.set(says(reason, units), reason);
+    if (tag !== undefined) entry.tags.add(tag);
+    found.set(key, entry);
+  };
+  for (const reason of plan.reasons) add(reason);
+  for (const { tag, reasons } of plan.joints) for (const reason of reasons) add(reason, tag);
+  return [...found]
+    .map(([key, { level, notices, tags }]) => ({ key, level, notices: [...notices.values()], tags: [...tags] }))
+    .sort((a, b) => RANK[a.level] - RANK[b.level] || b.tags.length - a.tags.length);
+}

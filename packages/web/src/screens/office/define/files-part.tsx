@@ -1,0 +1,90 @@
+import { zipFolder } from '@clampwright/papers/edit';
+import { Link } from 'wouter';
+import { change, desk } from '../../../draft/desk.ts';
+import { withFiles } from '../../../draft/draft.ts';
+import { useWatched } from '../../../job/store.ts';
+import { useOffice } from '../../../language/office-speech.tsx';
+import { useNotice } from '../../../language/speech.tsx';
+import { planning } from '../../../planning/planning.ts';
+import css from '../../../ui/page.module.css';
+import { Button, Field, LinkButton, Section, Soft } from '../../../ui/page.tsx';
+import { save } from '../../../ui/save.ts';
+import own from './define.module.css';
+
+const isText = (name: string) => /\.(ya?ml|csv|txt|tsv|md)$/i.test(name);
+
+/** The files of the draft as they lie in a job folder: added, looked at as text, taken away. */
+export function FilesPart({ which }: { readonly which: string | undefined }) {
+  const say = useOffice();
+  const { says, remedy, whereabouts } = useNotice();
+  const here = useWatched(desk)!;
+  const { view } = useWatched(planning);
+  const { files, name } = here.draft;
+  const bytes = which === undefined ? undefined : files.get(which);
+  const said = view?.notices.filter(({ place }) => which === undefined || place?.file === which) ?? [];
+  const add = async (chosen: FileList | null) => {
+    const more = await Promise.all([...(chosen ?? [])].map(async (file) => [file.name, new Uint8Array(await file.arrayBuffer())] as const));
+    change((before) => withFiles(before, Object.fromEntries(more)));
+  };
+  if (which !== undefined && bytes)
+    return (
+      <>
+        <LinkButton href="/office/define/files" kind="quiet">
+          {say('define.all-files')}
+        </LinkButton>
+        <Section title={which}>
+          {isText(which) ? (
+            <textarea
+              key={which}
+              className={own.source}
+              aria-label={which}
+              spellCheck={false}
+              defaultValue={new TextDecoder().decode(bytes)}
+              onBlur={(event) => {
+                const text = event.target.value;
+                if (text !== new TextDecoder().decode(bytes))
+                  change((before) => withFiles(before, { [which]: new TextEncoder().encode(text) }));
+              }}
+            />
+          ) : (
+            <Soft>{say('define.not-text')}</Soft>
+          )}
+          <div className={own.bar}>
+            <Button onClick={() => save(which.split('/').at(-1)!, bytes)}>{say('define.save-file')}</Button>
+            <Button kind="quiet" onClick={() => change((before) => withFiles(before, { [which]: undefined }))}>
+              {say('define.remove-file')}
+            </Button>
+          </div>
+        </Section>
+        <ul className={own.notices}>
+          {said.slice(0, 50).map((one) => (
+            <li key={`${one.code} ${whereabouts(one)}`}>
+              <small>{whereabouts(one)}</small>
+              <p>
+                {says(one)} <strong>{remedy(one)}</strong>
+              </p>
+            </li>
+          ))}
+        </ul>
+      </>
+    );
+  return (
+    <>
+      <Soft>{say('define.files-text')}</Soft>
+      <ul className={css.list}>
+        {[...files].map(([file, { length }]) => (
+          <li key={file} className={own.bar}>
+            <Link href={`/office/define/files/${encodeURIComponent(file)}`}>{file}</Link>
+            <small>{Math.max(1, Math.round(length / 1024))} kB</small>
+          </li>
+        ))}
+      </ul>
+      <div className={own.bar}>
+        <Button onClick={() => save(`${name}.zip`, zipFolder(files))}>{say('desk.zip')}</Button>
+        <Field label={say('define.add-files')}>
+          <input type="file" multiple onChange={(event) => void add(event.target.files)} />
+        </Field>
+      </div>
+    </>
+  );
+}

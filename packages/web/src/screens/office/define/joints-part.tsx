@@ -1,0 +1,202 @@
+import type { Notice } from '@clampwright/core';
+import { JOINT_FIELDS, type JointColumn } from '@clampwright/papers/edit';
+import { useMemo, useState } from 'react';
+import { useLocation } from 'wouter';
+import { change, desk } from '../../../draft/desk.ts';
+import { withFiles } from '../../../draft/draft.ts';
+import { useWatched } from '../../../job/store.ts';
+import { useOffice } from '../../../language/office-speech.tsx';
+import { useNotice } from '../../../language/speech.tsx';
+import { planning, tell } from '../../../planning/planning.ts';
+import type { ListHead } from '../../../planning/view.ts';
+import css from '../../../ui/page.module.css';
+import { Banner, Button, Soft } from '../../../ui/page.tsx';
+import { save } from '../../../ui/save.ts';
+import type { At } from '../grid/cells.ts';
+import { Grid, type GridColumn, type RowNotices } from '../grid/grid.tsx';
+import { incoming } from '../start/incoming.ts';
+import { addColumn, changeCells, csvOf, insertRow, removeRows } from './csv-file.ts';
+import own from './define.module.css';
+import { choicesOf, columnOf, headingOf, listFile, widthOf } from './joint-list.ts';
+
+/** The joint list, edited in place; what the reader says of a cell stands at the cell, and in a list below. */
+export function JointsPart({ which }: { readonly which: string | undefined }) {
+  const say = useOffice();
+  const { says, remedy, whereabouts } = useNotice();
+  const [, goToPage] = useLocation();
+  const here = useWatched(desk)!;
+  const { view } = useWatched(planning);
+  const [wish, setWish] = useState<At>();
+  const { files } = here.draft;
+  const file = listFile(files);
+  const bytes = files.get(file);
+  const csv = csvOf(bytes);
+  // the engine's word on the headings is one edit behind
+  const head = view?.list?.file === file ? view.list : undefined;
+  const headAt = Math.min(head?.row ?? 1, csv?.records.length ?? 1);
+  const choices = useMemo(() => choicesOf(files), [files]);
+  const headings = csv?.records[headAt - 1]?.cells;
+  const columns = useMemo(
+    () =>
+      (headings ?? []).map((heading, at): GridColumn => {
+        const known = head?.columns[at];
+        const field = known?.heading === heading ? known.field : undefined;
+        const usual = choices[field as JointColumn];
+        return {
+          key: `${at} ${heading}`,
+          head: heading,
+          width: widthOf(field, heading),
+          ...(field !== undefined && known!.says !== heading.replace(/ [[(].*$/, '') ? { meaning: `= ${known!.says}` } : {}),
+          ...(usual && usual.length > 0 ? { choices: usual } : {}),
+        };
+      }),
+    [headings, head, choices],
+  );
+  const records = csv?.records;
+  const rows = useMemo(() => records?.slice(headAt).map(({ cells }) => cells) ?? [], [records, headAt]);
+  const ofList = useMemo(() => view?.notices.filter(({ place }) => place?.file === file) ?? NONE, [view?.notices, file]);
+  const notices = useMemo(() => byCell(ofList, headAt, headings ?? []), [ofList, headAt, headings]);
+  const goTo = useMemo(() => wish ?? wanted(which, rows, head), [wish, which, rows, head]);
+  if (bytes && !csv)
+    return (
+      <>
+        <Banner level="plain">{say('define.workbook', { file })}</Banner>
+        <Button
+          kind="act"
+          onClick={() => {
+            incoming.set({ kind: 'list', name: file, bytes, into: here.draft.id });
+            goToPage('/office/list');
+          }}
+        >
+          {say('define.workbook-edit')}
+        </Button>
+      </>
+    );
+  const has = new Set(head?.columns.map(({ field }) => field));
+  const open = head?.columns.filter(({ heading, field }) => heading !== '' && field === undefined && isAsked(ofList, heading)) ?? [];
+  return (
+    <>
+      <div className={own.bar}>
+        <label>
+          {say('define.add-column')}
+          <select value="" onChange={(event) => addColumn(file, headAt, headingOf(event.target.value as JointColumn, files))}>
+            <option value="">{say('list.choose')}</option>
+            {Object.entries(JOINT_FIELDS)
+              .filter(([field]) => !has.has(field))
+              .map(([field, { says: meaning }]) => (
+                <option key={field} value={field}>
+                  {meaning}
+                </option>
+              ))}
+          </select>
+        </label>
+        <label className={css.button}>
+          {say('define.other-list')}
+          <input
+            hidden
+            type="file"
+            accept=".csv,.txt,.tsv,.xlsx,.xlsm,.ifc"
+            onChange={(event) => {
+              const [chosen] = event.target.files ?? [];
+              if (!chosen) return;
+              void chosen.arrayBuffer().then((content) => {
+                const kind = /\.ifc$/i.test(chosen.name) ? 'model' : 'list';
+                incoming.set({ kind, name: chosen.name, bytes: new Uint8Array(content), into: here.draft.id });
+                goToPage('/office/list');
+              });
+            }}
+          />
+        </label>
+        {bytes ? (
+          <Button kind="quiet" onClick={() => save(file, bytes)}>
+            {say('define.save-list')}
+          </Button>
+        ) : null}
+      </div>
+      {open.map(({ heading }) => (
+        <div key={heading} className={own.bar}>
+          <label>
+            {say('list.means', { heading })}
+            <select
+              value=""
+              onChange={(event) =>
+                void tell([{ heading, means: event.target.value }]).then((mapping) => {
+                  if (mapping !== undefined) change((before) => withFiles(before, { 'mapping.yaml': new TextEncoder().encode(mapping) }));
+                })
+              }
+            >
+              <option value="">{say('list.not-understood')}</option>
+              <option value="ignore">{say('list.ignore')}</option>
+              {Object.entries(JOINT_FIELDS).map(([field, { says: meaning }]) => (
+                <option key={field} value={field}>
+                  {meaning}
+                </option>
+              ))}
+            </select>
+          </label>
+        </div>
+      ))}
+      <Grid
+        label={say('define.part-joints')}
+        columns={columns}
+        rows={rows}
+        notices={notices}
+        goTo={goTo}
+        onChange={(changes) => changeCells(file, headAt, changes)}
+        onInsert={(at) => insertRow(file, headAt, at)}
+        onRemove={(gone) => removeRows(file, headAt, gone)}
+      />
+      {ofList.length > 0 ? (
+        <section className={css.section}>
+          <h2>{say('define.said', { count: ofList.length })}</h2>
+          <ul className={own.notices}>
+            {ofList.slice(0, MOST_SHOWN).map((one) => (
+              <li key={`${one.code} ${whereabouts(one)}`}>
+                <button type="button" onClick={() => setWish(placeIn(one, headAt, headings ?? []) ?? { row: 0, col: 0 })}>
+                  {whereabouts(one)}
+                </button>
+                <p>
+                  {says(one)} <strong>{remedy(one)}</strong>
+                </p>
+              </li>
+            ))}
+          </ul>
+          {ofList.length > MOST_SHOWN ? <Soft>{say('list.more', { count: ofList.length - MOST_SHOWN })}</Soft> : null}
+        </section>
+      ) : null}
+    </>
+  );
+}
+
+const NONE: readonly Notice[] = [];
+const MOST_SHOWN = 50;
+
+const isAsked = (notices: readonly Notice[], heading: string): boolean =>
+  notices.some(({ code, place }) => (code === 'column-unclear' || code === 'column-ignored') && place?.column === heading);
+
+/** The cell that a notice is about; column −1 where it is about the row. */
+function placeIn({ place }: Notice, headAt: number, headings: readonly string[]): At | undefined {
+  if (place?.row === undefined || place.row <= headAt) return undefined;
+  return { row: place.row - headAt - 1, col: place.column === undefined ? -1 : headings.indexOf(place.column) };
+}
+
+function byCell(notices: readonly Notice[], headAt: number, headings: readonly string[]): ReadonlyMap<number, RowNotices> {
+  const found = new Map<number, Map<number, Notice[]>>();
+  for (const one of notices) {
+    const at = placeIn(one, headAt, headings);
+    if (!at) continue;
+    const row = found.get(at.row) ?? new Map<number, Notice[]>();
+    row.set(at.col, [...(row.get(at.col) ?? []), one]);
+    found.set(at.row, row);
+  }
+  return found;
+}
+
+/** `FB-S1~lot`: the row of a joint, and a column of it. */
+function wanted(which: string | undefined, rows: readonly (readonly string[])[], head: ListHead | undefined): At | undefined {
+  if (which === undefined || !head) return undefined;
+  const [tag, field] = which.split('~');
+  const tagAt = columnOf(head, 'tag');
+  const row = rows.findIndex((cells) => cells[tagAt] === tag);
+  return row < 0 ? undefined : { row, col: field === undefined ? 0 : Math.max(0, columnOf(head, field)) };
+}

@@ -1,0 +1,41 @@
+import type { Notice } from '@clampwright/core';
+import { Link } from 'wouter';
+import { useOffice } from '../../../language/office-speech.tsx';
+import { useNotice } from '../../../language/speech.tsx';
+import { Soft } from '../../../ui/page.tsx';
+import css from './plan-page.module.css';
+
+const MOST_SHOWN = 40;
+
+/** What was said while the files were read, each with the way to its place. */
+export function ReadNotices({ notices }: { readonly notices: readonly Notice[] }) {
+  const say = useOffice();
+  const { says, remedy, whereabouts } = useNotice();
+  return (
+    <details className={css.read}>
+      <summary>{say('sheet.read-with', { count: notices.length })}</summary>
+      <ul className={css.lines}>
+        {notices.slice(0, MOST_SHOWN).map((one) => (
+          <li key={`${one.code} ${whereabouts(one)} ${JSON.stringify(one.params)}`}>
+            <Link href={placeOf(one)}>{whereabouts(one) || say('office.page-define')}</Link>
+            <p>
+              {says(one)} <strong>{remedy(one)}</strong>
+            </p>
+          </li>
+        ))}
+      </ul>
+      {notices.length > MOST_SHOWN ? <Soft>{say('list.more', { count: notices.length - MOST_SHOWN })}</Soft> : null}
+    </details>
+  );
+}
+
+/** The page on which a file is mended: a list in its table, all else as it is made. */
+function placeOf({ place }: Notice): string {
+  const { file, path } = place ?? {};
+  const [first, index] = path?.split(' → ') ?? [];
+  const row = index === undefined || !/^\d+$/.test(index) ? '' : `/${index}`;
+  if (file === 'job.yaml') return `/office/define/${first === 'people' || first === 'lots' ? `${first}${row}` : 'job'}`;
+  if (file === 'tools.yaml') return `/office/define/${first === 'batteries' ? `batteries${row}` : 'tools'}`;
+  if (file === 'members.yaml') return '/office/define/members';
+  return file === undefined || file.startsWith('joints.') ? '/office/define' : `/office/define/files/${encodeURIComponent(file)}`;
+}
