@@ -151,7 +151,7 @@ const large: OpenFile = (path) => {
 
 /** A long job, cold, without network: until its joints are listed. */
 async function bigJob(): Promise<void> {
-  const yard = await openYard(1, [], large);
+  const yard = await openYard(1, { open: large });
   const phone = await openBrowser(PHONE);
   phone.context.setDefaultTimeout(600_000);
   const count = await tellAll(yard, JOB);
@@ -187,7 +187,7 @@ async function queued(yard: Yard, phone: OpenBrowser, count: number): Promise<vo
 
 const parts = process.argv.slice(2);
 const asked = (part: string) => parts.length === 0 || parts.includes(part);
-const yard = await openYard(1, [], ring120);
+const yard = await openYard(1, { open: ring120 });
 const phone = await openBrowser(PHONE, PORT);
 try {
   await crew(yard, phone);

@@ -21,6 +21,8 @@ export const MATE = { id: idOf('person', sixteen(22)), name: 'Tom Brae', pin: '1
 /** A yard with the demo job issued, two people with PINs, and codes for so many phones: the server as it ships, in its own process. */
 export interface Yard {
   readonly server: RunningServer;
+  /** where its books lie */
+  readonly data: string;
   readonly codes: readonly string[];
   readonly jointOf: (tag: string) => string;
   /** the planner's own device */
@@ -31,8 +33,16 @@ export interface Yard {
 
 const DEMO = jobFolder('demo');
 
-/** `loaded`: tools whose charts lie in the yard’s own book; `open`: another job folder than the demo’s. */
-export async function openYard(phones: number, loaded: readonly Tool[] = [], open: OpenFile = DEMO): Promise<Yard> {
+export interface YardOptions {
+  /** tools whose charts lie in the yard’s own book */
+  readonly loaded?: readonly Tool[];
+  /** another job folder than the demo’s */
+  readonly open?: OpenFile;
+  /** where the product that serves it lies, where it is not this checkout */
+  readonly product?: string;
+}
+
+export async function openYard(phones: number, { loaded = [], open = DEMO, product }: YardOptions = {}): Promise<Yard> {
   const folder = mkdtempSync(join(tmpdir(), 'clampwright-yard-'));
   const where = { folder: join(folder, 'data') };
   const yard = await yardOnDisk(where, 1, [JOB]);
@@ -54,7 +64,7 @@ export async function openYard(phones: number, loaded: readonly Tool[] = [], ope
     },
   );
   await store.close();
-  const server = await startServer({}, ['--data', where.folder]);
+  const server = await startServer({}, ['--data', where.folder], [], product);
   const office = yard.phones[0]!;
   const { device } = office;
   const planner = idOf('person', sixteen(20));
@@ -83,6 +93,7 @@ export async function openYard(phones: number, loaded: readonly Tool[] = [], ope
   await sync();
   return {
     server,
+    data: where.folder,
     codes,
     office,
     sync,
