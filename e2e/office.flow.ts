@@ -5,6 +5,7 @@ import { join as path } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type RunningServer, startServer } from '../torture/yard-on-disk.ts';
 import { type OpenBrowser, openBrowser } from './browser.ts';
+import { openJob, passwordOf, toPage } from './desk.ts';
 
 const folder = mkdtempSync(path(tmpdir(), 'clampwright-office-'));
 let server: RunningServer;
@@ -27,26 +28,10 @@ test('a planner opens a job, issues the demo’s plan, and a phone joins and see
   const desk = await office.context.newPage();
   const errors: string[] = [];
   desk.on('pageerror', (error) => errors.push(error.message));
-  const to = (name: string) =>
-    desk.getByRole('navigation', { name: 'Pages of the office' }).getByRole('link', { name, exact: true }).click();
+  const to = (name: string) => toPage(desk, name);
   await desk.goto(server.url);
   await desk.getByRole('link', { name: 'Office' }).click();
-  await to('Account');
-  await desk.getByLabel('Name', { exact: true }).fill('planner');
-  await desk.getByLabel('Password', { exact: true }).fill(/password (\S+) and change it/.exec(server.output())![1]!);
-  await desk.getByRole('button', { name: 'Sign in', exact: true }).click();
-  await desk.getByText('Signed in as planner').waitFor();
-  await to('Start');
-  await desk.getByLabel('Name of a new job').fill('Spring outage');
-  await desk.getByRole('button', { name: 'Open a job' }).click();
-  await desk.getByRole('button', { name: 'Take it onto this browser' }).click();
-  await desk.getByRole('button', { name: 'Work on it' }).waitFor();
-
-  await to('People');
-  await desk.getByLabel('Name of the person').fill('Ines Dahl');
-  await desk.getByLabel('Role').selectOption('planner');
-  await desk.getByRole('button', { name: 'Enrol the person' }).click();
-  await desk.getByRole('button', { name: /I am Ines Dahl/ }).waitFor();
+  await openJob(desk, passwordOf(server.output()), 'Spring outage', 'Ines Dahl');
 
   await to('Start');
   const files = readdirSync('demo', { recursive: true, withFileTypes: true })

@@ -1,9 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import type { Organisation } from '@clampwright/papers/out';
 import {
-  appPages,
   BookDamaged,
   NamesNotOurs,
   NeedsTls,
@@ -14,6 +12,7 @@ import {
   storeIsAway,
 } from '@clampwright/server';
 import { FolderTaken } from '@clampwright/store';
+import { appOf } from './app-of.ts';
 import { EXIT, refuse } from './exit.ts';
 import { font } from './font.ts';
 import { isFolder, jobFolder } from './job-folder.ts';
@@ -83,10 +82,11 @@ async function organisationOf({ organisation, data }: ServeCommandOptions): Prom
 
 async function begin(options: ServeCommandOptions, where: ReturnType<typeof whereOf>): Promise<ServingBooks | ServingYard> {
   const { cert, key, host, name = [] } = options;
+  const pages = appOf();
   const common = {
     where,
     port: Number(options.port),
-    ...appOf(),
+    ...(pages ? { pages } : {}),
     ...(await organisationOf(options)),
     ...(host === undefined ? {} : { host }),
     ...(options.quiet ? {} : { log: (line: unknown) => void process.stderr.write(`${JSON.stringify(line)}\n`) }),
@@ -103,12 +103,6 @@ async function begin(options: ServeCommandOptions, where: ReturnType<typeof wher
     ...common,
     ...(cert === undefined || key === undefined ? {} : { tls: { cert: readFileSync(cert, 'utf8'), key: readFileSync(key, 'utf8') } }),
   });
-}
-
-/** The app as it was built with this checkout. */
-function appOf() {
-  const folder = fileURLToPath(new URL('../../web/dist/', import.meta.url));
-  return existsSync(folder) ? { pages: appPages(folder) } : {};
 }
 
 const trustText = ({ addresses, trust, fingerprint }: ServingYard): string =>

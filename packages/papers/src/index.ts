@@ -11,11 +11,7 @@ export {
   type CardsOptions,
   cardCss,
   cardsHtml,
-  jointHtml,
-  type Links,
-  missingHtml,
   pageCss,
-  planHtml,
   trustedHtml,
   trustHtml,
 } from './page/index.tsx';

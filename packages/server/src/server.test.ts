@@ -1,37 +1,26 @@
-import { testPlan } from '@clampwright/papers/test-plan';
+import { Hono } from 'hono';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { createApp, type Serving, serve } from './index.ts';
+import { folderApp, type Serving, serveFolder } from './serve-folder.ts';
 
-const plan = testPlan();
+const pages = new Hono().get('*', (c) => (c.req.path.includes('.') ? c.notFound() : c.text('the app')));
+let folder = new Uint8Array([1]);
 
-describe('the plan server', () => {
-  const app = createApp(plan, { font: new Uint8Array([1, 2, 3]) });
-  test('answers every page, the data, style and letters', async () => {
-    for (const path of [
-      '/',
-      '/cards',
-      '/plan.json',
-      '/style.css',
-      '/cards.css',
-      '/fonts/letters.woff2',
-      `/joint/${encodeURIComponent(plan.joints[0]!.tag)}`,
-    ]) {
-      expect({ path, status: (await app.request(path)).status }).toEqual({ path, status: 200 });
-    }
-    expect(await (await app.request('/plan.json')).json()).toEqual(JSON.parse(JSON.stringify(plan)));
+describe('the app with a folder to open', () => {
+  const app = folderApp({ pages, archive: () => folder });
+  test('answers the app, and the folder as it lies there now', async () => {
+    expect(await (await app.request('/office/open')).text()).toBe('the app');
+    expect(new Uint8Array(await (await app.request('/folder.zip')).arrayBuffer())).toEqual(new Uint8Array([1]));
+    folder = new Uint8Array([1, 2]);
+    const again = await app.request('/folder.zip');
+    expect(new Uint8Array(await again.arrayBuffer())).toEqual(folder);
+    expect(again.headers.get('Cache-Control')).toBe('no-store');
   });
-  test('allows no script and no foreign address', async () => {
-    const { headers } = await app.request('/');
-    const policy = headers.get('Content-Security-Policy')!;
-    expect(policy).toContain("default-src 'none'");
-    expect(policy).not.toMatch(/unsafe-|https?:|\*/);
-    expect(headers.get('X-Content-Type-Options')).toBe('nosniff');
+  test('tells nothing to elsewhere, and finds nothing that climbs', async () => {
+    const { headers } = await app.request('/folder.zip');
+    expect(headers.get('Content-Security-Policy')).toContain("default-src 'none'");
     expect(headers.get('Referrer-Policy')).toBe('no-referrer');
-  });
-  test('answers 404 for unknown joints and for paths that climb', async () => {
-    for (const path of ['/joint/NOWHERE', '/fonts/../../package.json', '/%2e%2e/package.json', '/joint/..%2f..%2fetc']) {
+    for (const path of ['/package.json', '/fonts/../../package.json', '/%2e%2e/package.json'])
       expect({ path, status: (await app.request(path)).status }).toEqual({ path, status: 404 });
-    }
   });
 });
 
@@ -39,8 +28,8 @@ describe('serving on a port', () => {
   let one: Serving;
   let two: Serving;
   beforeAll(async () => {
-    one = await serve(plan, { port: 48_700 });
-    two = await serve(plan, { port: 48_700 });
+    one = await serveFolder({ pages, archive: () => folder, port: 48_700 });
+    two = await serveFolder({ pages, archive: () => folder, port: 48_700 });
   });
   afterAll(async () => {
     await one.close();

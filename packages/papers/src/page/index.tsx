@@ -1,48 +1,13 @@
-/** The plan's pages and cards as HTML: pure functions, data in, text out. */
+/** Bolting cards, and the pages by which a device trusts its yard, as HTML: pure functions, data in, text out. */
 import type { Plan } from '@clampwright/core';
 import { label } from '@clampwright/words';
 import { CardPage } from './card/card-page.tsx';
 import { cardCss } from './card/card-style.ts';
 import { documentHtml } from './document.tsx';
-import { JointPage } from './joint-page.tsx';
-import type { Links } from './links.ts';
-import { MissingPage } from './missing-page.tsx';
-import { PlanPage } from './plan-page.tsx';
 
 export { cardCss } from './card/card-style.ts';
-export type { Links } from './links.ts';
 export { pageCss } from './page-style.ts';
 export { trustedHtml, trustHtml } from './trust-page.tsx';
-
-/** The overview of a plan. */
-export const planHtml = (plan: Plan, links: Links): string =>
-  documentHtml({
-    title: `${label('page.plan')}: ${plan.job.title}`,
-    style: { href: links.style },
-    mark: 'clampwright-page',
-    children: <PlanPage plan={plan} links={links} />,
-  });
-
-/** The page of one joint; `undefined` where the plan has none of that tag. */
-export function jointHtml(plan: Plan, tag: string, links: Links): string | undefined {
-  const joint = plan.joints.find((one) => one.tag === tag);
-  return joint
-    ? documentHtml({
-        title: `${joint.tag}: ${joint.title}`,
-        style: { href: links.style },
-        mark: 'clampwright-page',
-        children: <JointPage plan={plan} joint={joint} links={links} />,
-      })
-    : undefined;
-}
-
-export const missingHtml = (links: Links): string =>
-  documentHtml({
-    title: label('page.not-found'),
-    style: { href: links.style },
-    mark: 'clampwright-page',
-    children: <MissingPage links={links} />,
-  });
 
 export interface CardsOptions {
   /** the letters, put into the file so that it stands alone */

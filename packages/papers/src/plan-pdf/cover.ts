@@ -1,9 +1,9 @@
 import type { JointPlan, Plan, SubgroupPlan, Verdict } from '@clampwright/core';
 import { dayLines, type Words } from '@clampwright/words';
 import { aimText, finalStep } from '../page/final-step.ts';
-import { groupRemedies } from '../page/group-remedies.ts';
 import { spoken } from '../page/spoken.ts';
 import type { Ink } from '../pdf/ink.ts';
+import { groupRemedies } from '../told/group-remedies.ts';
 import {
   type Flow,
   facts,

@@ -1,10 +1,11 @@
 import { pageCss, trustedHtml, trustHtml } from '@clampwright/papers';
 import { Hono } from 'hono';
-import { FONT_PATH, LINKS } from '../links.ts';
 import { secure } from '../secure.ts';
 import type { YardAuthority } from './authority.ts';
 
 const TRUSTED_PATH = '/trusted';
+const STYLE_PATH = '/style.css';
+const FONT_PATH = '/fonts/letters.woff2';
 const CERTIFICATE_PATH = '/yard-authority.crt';
 
 export interface TrustPagesOptions {
@@ -28,7 +29,7 @@ export function trustPages({ authority, names, addresses, font }: TrustPagesOpti
         names,
         certificate: CERTIFICATE_PATH,
         tries: addresses().map((address) => `${address}${TRUSTED_PATH.slice(1)}`),
-        style: LINKS.style,
+        style: STYLE_PATH,
       }),
     ),
   );
@@ -44,13 +45,13 @@ export function trustPages({ authority, names, addresses, font }: TrustPagesOpti
 /** What a device sees over TLS that has come to trust the yard. */
 export function trustedPage(font?: Uint8Array): Hono {
   const app = new Hono();
-  app.get(TRUSTED_PATH, (c) => c.html(trustedHtml({ style: LINKS.style, home: '/' })));
+  app.get(TRUSTED_PATH, (c) => c.html(trustedHtml({ style: STYLE_PATH, home: '/' })));
   return app.route('/', looks(font));
 }
 
 function looks(font?: Uint8Array): Hono {
   const app = new Hono();
-  app.get(LINKS.style, (c) => c.body(pageCss(FONT_PATH), 200, { 'Content-Type': 'text/css; charset=utf-8' }));
+  app.get(STYLE_PATH, (c) => c.body(pageCss(FONT_PATH), 200, { 'Content-Type': 'text/css; charset=utf-8' }));
   app.get(FONT_PATH, (c) => (font ? c.body(new Uint8Array(font), 200, { 'Content-Type': 'font/woff2' }) : c.notFound()));
   return app;
 }

@@ -43,8 +43,8 @@ export interface Engine {
   readonly ways: (code: string, tags: readonly string[]) => readonly Way[];
   /** what is otherwise in the plan at hand than in one that was issued, or that other files give */
   readonly compare: (other: Uint8Array | ReadonlyMap<string, Uint8Array>) => Promise<readonly JointChange[] | undefined>;
-  /** a joint list out of a file: as CSV, with what its columns were understood as, and what was not */
-  readonly list: (bytes: Uint8Array, file: string, means: readonly HeadingMeans[]) => ReadList | undefined;
+  /** a joint list out of a file, for the draft at hand or for a new one: as CSV, with what its columns were understood as, and what was not */
+  readonly list: (bytes: Uint8Array, file: string, means: readonly HeadingMeans[], into: boolean) => ReadList | undefined;
 }
 
 /** What the files of a draft come to. */
@@ -120,11 +120,10 @@ export function openEngine(compute: Rounds = async (job, { joint, planned }) => 
       const before = other instanceof Uint8Array ? (JSON.parse(new TextDecoder().decode(other)) as Plan) : planned(other);
       return all && before && comparePlans(before, all.plan);
     },
-    list: (bytes, file, means) => {
+    list: (bytes, file, means, into) => {
       const csv = asCsv(bytes, file);
       if (!csv) return undefined;
-      const tried = new Map([...files, ['joints.csv', csv] as const]);
-      if (!files.has('job.yaml')) tried.set('job.yaml', utf8('title: list\nsite: list\nwork-date: 2000-01-01\n'));
+      const tried = new Map(into ? files : [['job.yaml', ANY_JOB] as const]).set('joints.csv', csv);
       const open = opener(tried);
       const { job, notices, mapping } = readJob(open, { means });
       return {
@@ -146,6 +145,9 @@ function listOf(files: ReadonlyMap<string, Uint8Array>): string {
   const bytes = files.get('job.yaml');
   return String((bytes && (yamlOf(bytes) as { readonly joints?: unknown } | undefined))?.joints ?? 'joints.csv');
 }
+
+/** A list is looked at before it has a job; a method is asked for where the list names none. */
+const ANY_JOB = utf8('title: list\nsite: list\nwork-date: 2000-01-01\nrule-set: as-specified\n');
 
 /** Opens files by their name; a file may be named with or without the folder it lies in. */
 const opener =

@@ -7,6 +7,7 @@ import { JobPages } from './job/job-pages.tsx';
 import { OfficeShell } from './shell/office-shell.tsx';
 import { StartPage } from './start/start-page.tsx';
 
+const OpenPage = lazy(() => import('./start/open-page.tsx').then(({ OpenPage }) => ({ default: OpenPage })));
 const ListPage = lazy(() => import('./start/list-page.tsx').then(({ ListPage }) => ({ default: ListPage })));
 const DefinePage = lazy(() => import('./define/define-page.tsx').then(({ DefinePage }) => ({ default: DefinePage })));
 const PlanPage = lazy(() => import('./plan/plan-page.tsx').then(({ PlanPage }) => ({ default: PlanPage })));
@@ -44,6 +45,9 @@ function Office({ onEnrolled }: OfficeProps) {
       <Switch>
         <Route path="/office">
           <StartPage onEnrolled={onEnrolled} />
+        </Route>
+        <Route path="/office/open">
+          <OpenPage />
         </Route>
         <Route path="/office/list">
           <ListPage />

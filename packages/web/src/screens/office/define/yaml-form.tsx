@@ -58,6 +58,7 @@ function YamlFieldInput({ file, base, field }: { readonly file: string; readonly
     yaml.change([to === '' ? { kind: 'remove', path } : { kind: 'set', path, value: list ?? to }]);
   };
   const said = yaml.saidOf(path);
+  const id = useId();
   if (field.kind === 'yes')
     return (
       <Check
@@ -66,12 +67,12 @@ function YamlFieldInput({ file, base, field }: { readonly file: string; readonly
         onChange={(checked) => yaml.change([{ kind: 'set', path, value: checked }])}
       />
     );
+  const control = { id, 'aria-describedby': `${id}-said`, 'aria-invalid': said.length > 0 } as const;
   return (
-    // biome-ignore lint/a11y/noLabelWithoutControl: the control is its child
-    <label className={own.field} data-said={said.length > 0 ? '' : undefined}>
-      <span>{say(field.label)}</span>
+    <div className={own.field} data-said={said.length > 0 ? '' : undefined}>
+      <label htmlFor={id}>{say(field.label)}</label>
       {field.only ? (
-        <select value={text} onChange={(event) => set(event.target.value)}>
+        <select {...control} value={text} onChange={(event) => set(event.target.value)}>
           {text === '' || !field.choices!.some((one) => choiceValue(one) === text) ? <option value={text}>{text || '–'}</option> : null}
           {text !== '' ? <option value="">–</option> : null}
           {field.choices!.map((one) => (
@@ -81,21 +82,30 @@ function YamlFieldInput({ file, base, field }: { readonly file: string; readonly
           ))}
         </select>
       ) : (
-        <TypedInput text={text} type={field.kind === 'date' ? 'date' : 'text'} choices={field.choices?.map(choiceValue)} onType={set} />
+        <TypedInput
+          control={control}
+          text={text}
+          type={field.kind === 'date' ? 'date' : 'text'}
+          choices={field.choices?.map(choiceValue)}
+          onType={set}
+        />
       )}
-      {field.hint === undefined ? null : <small>{say(field.hint)}</small>}
-      {said.map((one) => (
-        <em key={one.code}>
-          {says(one)} {remedy(one)}
-        </em>
-      ))}
-    </label>
+      <div id={`${id}-said`}>
+        {field.hint === undefined ? null : <small>{say(field.hint)}</small>}
+        {said.map((one) => (
+          <em key={one.code}>
+            {says(one)} {remedy(one)}
+          </em>
+        ))}
+      </div>
+    </div>
   );
 }
 
 const choiceValue = (choice: string | readonly [string, string]): string => (typeof choice === 'string' ? choice : choice[0]);
 
 interface TypedProps {
+  readonly control: Readonly<Record<string, string | boolean>>;
   readonly text: string;
   readonly type: 'text' | 'date';
   readonly choices: readonly string[] | undefined;
@@ -103,7 +113,7 @@ interface TypedProps {
 }
 
 /** A field that is taken while one types, a moment after the last letter. */
-function TypedInput({ text, type, choices, onType }: TypedProps) {
+function TypedInput({ control, text, type, choices, onType }: TypedProps) {
   const list = useId();
   const [typed, setTyped] = useState(text);
   const waiting = useRef<ReturnType<typeof setTimeout>>(undefined);
@@ -119,6 +129,7 @@ function TypedInput({ text, type, choices, onType }: TypedProps) {
   return (
     <>
       <input
+        {...control}
         type={type}
         value={typed}
         list={choices ? list : undefined}

@@ -9,7 +9,7 @@ import { engine, planning } from '../../../planning/planning.ts';
 import type { ToMend, Way } from '../../../planning/view.ts';
 import { Button, Section, Soft } from '../../../ui/page.tsx';
 import css from './fix-first.module.css';
-import { placeOf, setField } from './remedies.ts';
+import { placeOf, SAID_AT_ONCE, setField } from './remedies.ts';
 
 const MOST_THINGS = 6;
 const MOST_TAGS = 12;
@@ -40,6 +40,7 @@ function Thing({ thing }: { readonly thing: ToMend }) {
   const say = useOffice();
   const [, goTo] = useLocation();
   const ways = useWays(thing);
+  const atOnce = SAID_AT_ONCE[thing.notices[0]!.code];
   const { says, remedy } = useNotice();
   const units = useWatched(planning).view?.job?.units ?? 'metric';
   const place = placeOf({ notice: thing.notices[0]!, tags: thing.tags });
@@ -62,6 +63,11 @@ function Thing({ thing }: { readonly thing: ToMend }) {
         </p>
       </div>
       <div className={css.do}>
+        {atOnce ? (
+          <Button kind="act" onClick={atOnce.run}>
+            {say(atOnce.label)}
+          </Button>
+        ) : null}
         {ways.map((way) => (
           <Button
             key={way.kind === 'tool' ? way.serial : way.rule}

@@ -1,7 +1,8 @@
 import type { Notice, NoticeCode } from '@clampwright/core';
-import { type JointColumn, yamlOf } from '@clampwright/papers/edit';
-import { desk } from '../../../draft/desk.ts';
-import type { Files } from '../../../draft/draft.ts';
+import { changeYaml, type JointColumn, yamlOf } from '@clampwright/papers/edit';
+import type { OfficeKey } from '@clampwright/words/office';
+import { change, desk } from '../../../draft/desk.ts';
+import { type Files, withFiles } from '../../../draft/draft.ts';
 import { planning } from '../../../planning/planning.ts';
 import { addColumn, changeCells, csvOf } from '../define/csv-file.ts';
 import type { DefinePart } from '../define/define-page.tsx';
@@ -69,6 +70,19 @@ const PLACES: Readonly<Partial<Record<NoticeCode, Place>>> = {
   'battery-low': { part: 'batteries' },
   'battery-cannot-push': { part: 'batteries' },
   'battery-no-working': { part: 'batteries' },
+};
+
+/** What a planner says with one touch, for the whole job; each is a change of the draft. */
+export const SAID_AT_ONCE: Readonly<Partial<Record<NoticeCode, { readonly label: OfficeKey; readonly run: () => void }>>> = {
+  'zone-missing': {
+    label: 'sheet.zone-none',
+    run: () =>
+      change((files) =>
+        withFiles(files, {
+          'job.yaml': changeYaml(files.get('job.yaml')!, [{ kind: 'set', path: ['conditions', 'zone'], value: 'none' }]),
+        }),
+      ),
+  },
 };
 
 /** The page on which a thing is mended; a column that the list lacks is added, to be filled there. */

@@ -33,7 +33,7 @@ export function ListPage() {
       if (!asked) return;
       setModel(list.notices);
       const told = Object.entries(means).map(([heading, mean]) => ({ heading, means: mean }));
-      const found = list.bytes && (await engine.list(list.bytes, coming.name, told));
+      const found = list.bytes && (await engine.list(list.bytes, coming.name, told, coming.into !== undefined));
       if (asked) setRead(found ?? 'none');
     })();
     return () => {

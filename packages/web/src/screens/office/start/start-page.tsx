@@ -92,14 +92,14 @@ export function StartPage({ onEnrolled }: { readonly onEnrolled: () => void }) {
                 ) : (
                   <Button
                     onClick={() => void readDraft(head.id).then((draft) => open(draft))}
-                    aria-label={say('desk.open', { name: head.name })}
+                    aria-label={`${say('desk.go-on')}: ${head.name}`}
                   >
                     {say('desk.go-on')}
                   </Button>
                 )}
                 <Button
                   kind="quiet"
-                  aria-label={say('desk.take-away', { name: head.name })}
+                  aria-label={`${say('desk.zip')}: ${head.name}`}
                   onClick={() =>
                     void readDraft(head.id).then((draft) => {
                       if (draft) save(`${head.name}.zip`, zipFolder(draft.files));
@@ -133,7 +133,7 @@ function Forget({ head, onForgotten }: { readonly head: DraftHead; readonly onFo
       {say('desk.forget-sure', { name: head.name })}
     </Button>
   ) : (
-    <Button kind="quiet" aria-label={say('desk.forget-named', { name: head.name })} onClick={() => setAsked(true)}>
+    <Button kind="quiet" aria-label={`${say('desk.forget')}: ${head.name}`} onClick={() => setAsked(true)}>
       {say('desk.forget')}
     </Button>
   );
