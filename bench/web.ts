@@ -188,7 +188,7 @@ async function queued(yard: Yard, phone: OpenBrowser, count: number): Promise<vo
 const parts = process.argv.slice(2);
 const asked = (part: string) => parts.length === 0 || parts.includes(part);
 const yard = await openYard(1, { open: ring120 });
-const phone = await openBrowser(PHONE, PORT);
+const phone = await openBrowser(PHONE, [`--remote-debugging-port=${PORT}`]);
 try {
   await crew(yard, phone);
   if (asked('sync')) await queued(yard, phone, 10_000);

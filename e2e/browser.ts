@@ -23,11 +23,11 @@ export interface OpenBrowser {
 }
 type Options = Parameters<typeof chromium.launchPersistentContext>[1];
 
-/** `port`: where it listens for another tool. */
-export const openBrowser = (options: Options = {}, port?: number): Promise<OpenBrowser> =>
+/** `more`: arguments of the browser beside the usual ones. */
+export const openBrowser = (options: Options = {}, more: readonly string[] = []): Promise<OpenBrowser> =>
   openOn(mkdtempSync(join(tmpdir(), 'clampwright-browser-')), {
     executablePath: '/usr/bin/chromium',
-    args: port === undefined ? ARGUMENTS : [...ARGUMENTS, `--remote-debugging-port=${port}`],
+    args: [...ARGUMENTS, ...more],
     ...options,
   });
 

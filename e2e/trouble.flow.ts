@@ -35,8 +35,8 @@ async function book(): Promise<Fold> {
 }
 
 /** A phone of its own that has joined the job and been told who holds it. */
-async function phone(options: object = PHONE): Promise<{ readonly browser: OpenBrowser; readonly page: Page }> {
-  const browser = await openBrowser(options);
+async function phone(more: readonly string[] = []): Promise<{ readonly browser: OpenBrowser; readonly page: Page }> {
+  const browser = await openBrowser(PHONE, more);
   const page = await browser.context.newPage();
   await join(page, yard.server.url, yard.codes[code++]!);
   await name(page, CREW);
@@ -247,14 +247,11 @@ test('a tag is scanned by the camera: the right one leads to its joint, one of a
     const { title = '', site = '' } = (await book()).state('book', 'book');
     const video = path(folder, file);
     squareVideo(video, jointCode(file === 'right.y4m' ? { title, site } : job, { tag }));
-    const { browser, page } = await phone({
-      ...PHONE,
-      args: [
-        ...['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking'],
-        ...['--disable-component-update', '--disable-sync', '--use-fake-ui-for-media-stream', '--use-fake-device-for-media-stream'],
-        `--use-file-for-fake-video-capture=${video}`,
-      ],
-    });
+    const { browser, page } = await phone([
+      '--use-fake-ui-for-media-stream',
+      '--use-fake-device-for-media-stream',
+      `--use-file-for-fake-video-capture=${video}`,
+    ]);
     await page.getByRole('link', { name: 'Scan a tag' }).click();
     if (file === 'right.y4m') await page.getByRole('heading', { name: 'FB-S1', exact: true }).waitFor();
     else await page.getByText('This square is of no joint of this job.').waitFor();
