@@ -54,7 +54,9 @@ test('the whole way: list, plan, issue, tighten, inspect, hand over, verify else
   const files = readdirSync('demo', { recursive: true, withFileTypes: true })
     .filter((one) => one.isFile() && !['joints.csv', 'members.yaml', 'valves.yaml'].includes(one.name))
     .map((one) => ({ name: one.name, mimeType: '', buffer: readFileSync(join(one.parentPath, one.name)) }));
-  await desk.getByLabel('Choose files').setInputFiles([...files, { name: 'joints.csv', mimeType: 'text/csv', buffer: Buffer.from(`${own}\n`) }]);
+  await desk
+    .getByLabel('Choose files')
+    .setInputFiles([...files, { name: 'joints.csv', mimeType: 'text/csv', buffer: Buffer.from(`${own}\n`) }]);
   await desk.getByRole('heading', { name: 'Skerrow Sound, spring outage' }).waitFor();
   await toPage(desk, 'Issue');
   await desk.getByLabel('Number of this issue').waitFor();
@@ -79,7 +81,8 @@ test('the whole way: list, plan, issue, tighten, inspect, hand over, verify else
     await steel.getByRole('button', { name: 'Confirm' }).click();
     await steel.getByText(`${name} holds this device`).waitFor();
   };
-  // enrolling the phone is told by the office, and comes with the next sending
+  // that the phone was enrolled is told by the office
+  await desk.getByRole('listitem').filter({ hasText: 'phone 1' }).waitFor();
   await toPage(desk, 'Watch');
   await named('Ewa Lind');
   await steel.getByRole('link', { name: /SK-B204/ }).click();
@@ -93,16 +96,24 @@ test('the whole way: list, plan, issue, tighten, inspect, hand over, verify else
   const firm = steel.getByRole('button', { name: 'In firm contact' });
   if (await firm.isVisible()) await firm.click();
   await steel.getByRole('link', { name: 'Go to the bolts' }).click();
-  const sign = steel.getByRole('button', { name: /Sign/ });
-  for (let pull = 0; pull < 40 && !(await sign.isVisible()); pull += 1) await hold(steel);
-  await sign.click();
+  // eight bolts in three steps
+  for (let pull = 1; pull <= 24; pull += 1) await hold(steel);
+  await steel.getByText('Every bolt of every step is recorded.').waitFor();
+  await steel.getByRole('link', { name: 'Sign as crew' }).click();
+  await steel.getByRole('button', { name: 'Sign as crew' }).click();
 
   // the inspector, on the same device
   await named('Tom Brae');
   await openJoint(steel, TAG);
-  await steel.getByRole('link', { name: /nspect/ }).click();
-  for (const passed = steel.getByRole('button', { name: 'Passed' }); await passed.isVisible(); ) await passed.click();
-  await steel.getByRole('button', { name: /Sign/ }).click();
+  await steel.getByRole('link', { name: 'Inspect' }).click();
+  const sign = steel.getByRole('button', { name: 'Sign as inspector' });
+  const passed = steel.getByRole('button', { name: 'Passed' });
+  for (await passed.or(sign).first().waitFor(); !(await sign.isVisible()); ) {
+    const bolt = await steel.getByRole('heading', { level: 2 }).textContent();
+    await passed.click();
+    await steel.getByRole('heading', { level: 2, name: bolt!, exact: true }).waitFor({ state: 'detached' });
+  }
+  await sign.click();
   await steel.goto(server.url);
   await steel.getByText('Everything is sent.').waitFor();
 

@@ -31,8 +31,7 @@ async function signIn(page: Page, name: string, password: string): Promise<void>
   await page.getByRole('button', { name: 'Sign in', exact: true }).click();
   await page.getByText(`Signed in as ${name}`).waitFor();
 }
-const pagesOf = (page: Page) =>
-  page.getByRole('navigation', { name: 'Pages of the office' }).getByRole('link').allTextContents();
+const pagesOf = (page: Page) => page.getByRole('navigation', { name: 'Pages of the office' }).getByRole('link').allTextContents();
 
 test('the yard’s pages: settings, a live board, a hired tool typed and read back, and a handover verified on the spot', async () => {
   const page = await desk.context.newPage();
@@ -86,7 +85,11 @@ test('the yard’s pages: settings, a live board, a hired tool typed and read ba
 
   // the tool store: a certificate is typed by one, and counts when another has read it back
   await toPage(page, 'Tool store');
-  await page.getByText('54 days over').or(page.getByText(/days over/)).first().waitFor();
+  await page
+    .getByText('54 days over')
+    .or(page.getByText(/days over/))
+    .first()
+    .waitFor();
   for (const name of ['Ewa Lind', 'Tom Brae']) await page.getByRole('button', { name: `Take over ${name}` }).click();
   await sound(page, 'tool store');
   const days = page.waitForEvent('download');
@@ -156,7 +159,10 @@ test('the yard’s pages: settings, a live board, a hired tool typed and read ba
   const file = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save the handover file' }).click();
   expect((await file).suggestedFilename()).toBe(`${JOB}.handover`);
-  for (const viewport of [{ width: 820, height: 1180 }, { width: 360, height: 740 }]) {
+  for (const viewport of [
+    { width: 820, height: 1180 },
+    { width: 360, height: 740 },
+  ]) {
     await page.setViewportSize(viewport);
     for (const path of ['settings', 'watch', 'tools', 'tools/SK-B204', 'tools/hire', 'handover']) {
       await page.goto(`${yard.server.url}/office/${path}`);

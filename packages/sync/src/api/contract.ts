@@ -329,7 +329,8 @@ export const CONTRACT = {
   setOrganisation: {
     method: 'PUT',
     path: '/organisation',
-    summary: 'Name, address and mark for reports. `mark`: PNG or JPEG in base64, 40 kB at most; without it the mark stays, `null` takes it away.',
+    summary:
+      'Name, address and mark for reports. `mark`: PNG or JPEG in base64, 40 kB at most; without it the mark stays, `null` takes it away.',
     body: z.strictObject({
       name: text(80),
       address: z.optional(z.string().check(z.maxLength(200))),

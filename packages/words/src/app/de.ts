@@ -100,6 +100,7 @@ export const APP_DE: AppTexts = {
   'today.tool-due': 'Kalibrierung fällig {due}',
   'today.tool-expired': 'Kalibrierung abgelaufen am {due}: nicht benutzen',
   'today.batteries': 'Akkus',
+  'today.other-tool': 'Anderes Werkzeug, nach Seriennummer',
   'today.valves': 'Schieber',
   'today.valve': '{verdict, select, stop {nicht bewegen} hand {von Hand} other {mit dem Werkzeug}}',
   'today.battery': '{pulls, plural, =0 {keine Schraube} one {# Schraube} other {# Schrauben}} seit dem Einsetzen',
@@ -151,6 +152,8 @@ export const APP_DE: AppTexts = {
   'joint.tool-passed': 'Bestanden',
   'joint.tool-failed': 'Nicht bestanden',
   'joint.tool-stop': 'Das Werkzeug hat seine Prüfung nicht bestanden. Nicht benutzen; ein anderes nehmen.',
+  'joint.tool-unknown':
+    'Kein Plan auf diesem Gerät nennt dieses Werkzeug, und keine Tabelle davon ist geladen. Keine seiner Einstellungen darf verwendet werden.',
   'joint.begin': 'Zu den Schrauben',
   'joint.cautions': 'Achtung',
   'joint.sign': 'Für den Trupp unterschreiben',
@@ -163,6 +166,10 @@ export const APP_DE: AppTexts = {
   'joint.loosen': 'Lösen',
   'joint.gaps': 'Spalte ablesen',
   'joint.reissued': 'Der Plan wurde neu ausgegeben: {number}. Lesen, was hier steht, bevor es weitergeht.',
+  'joint.step-gone': 'entfällt',
+  'joint.sequence-differs': 'Die Anziehreihenfolge ist eine andere.',
+  'joint.datum-differs': 'Schraube 1 oder die Richtung ist eine andere: neu bestätigen.',
+  'joint.nothing-differs': 'An diesem Anschluss ändert sich für euch nichts.',
 
   // tighten
   'tighten.title': '{tag} anziehen',
@@ -326,7 +333,8 @@ export const APP_DE: AppTexts = {
   'verify.yes': 'Geprüft: stimmt',
   'verify.yes-text': 'Jedes Byte passt. Seit die Datei geschrieben wurde, ist nichts geändert, herausgenommen oder eingefügt worden.',
   'verify.no': 'Geprüft: stimmt nicht',
-  'verify.no-text': 'Seit sie geschrieben wurde, ist etwas darin geändert worden, oder sie wurde nicht ganz kopiert. Verlass dich nicht darauf; lass dir die Datei noch einmal geben.',
+  'verify.no-text':
+    'Seit sie geschrieben wurde, ist etwas darin geändert worden, oder sie wurde nicht ganz kopiert. Verlass dich nicht darauf; lass dir die Datei noch einmal geben.',
   'verify.no-byte': 'Das erste Byte, das nicht passt, ist Byte {byte}.',
   'verify.entries': '{count, plural, one {# Eintrag} other {# Einträge}}',
   'verify.attachments': '{count, plural, one {# Anlage} other {# Anlagen}}, {missing} genannt und nicht in der Datei',

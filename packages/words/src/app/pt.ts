@@ -99,6 +99,7 @@ export const APP_PT: AppTexts = {
   'today.tool-due': 'a calibração vence: {due}',
   'today.tool-expired': 'calibração caducada em {due}: não usar',
   'today.batteries': 'Baterias',
+  'today.other-tool': 'Outra ferramenta, pelo número de série',
   'today.valves': 'Válvulas de gaveta',
   'today.valve': '{verdict, select, stop {não mover} hand {à mão} other {com a ferramenta}}',
   'today.battery': '{pulls, plural, =0 {nenhum parafuso} one {# parafuso} other {# parafusos}} desde que foi posta',
@@ -150,6 +151,8 @@ export const APP_PT: AppTexts = {
   'joint.tool-passed': 'Passa',
   'joint.tool-failed': 'Não passa',
   'joint.tool-stop': 'A ferramenta não passou na verificação. Não usar; pegar noutra.',
+  'joint.tool-unknown':
+    'Nenhum plano neste dispositivo nomeia esta ferramenta e não há tabela dela carregada. Nenhuma das suas regulações pode ser usada.',
   'joint.begin': 'Ir para os parafusos',
   'joint.cautions': 'Cuidado',
   'joint.sign': 'Assinar como equipa',
@@ -162,6 +165,10 @@ export const APP_PT: AppTexts = {
   'joint.loosen': 'Desapertar',
   'joint.gaps': 'Ler as folgas',
   'joint.reissued': 'O plano foi emitido de novo: {number}. Ler o que está aqui antes de continuar.',
+  'joint.step-gone': 'já não',
+  'joint.sequence-differs': 'A sequência de aperto é outra.',
+  'joint.datum-differs': 'O parafuso 1 ou o sentido é outro: confirmar de novo.',
+  'joint.nothing-differs': 'Nesta ligação nada muda para vocês.',
 
   // tighten
   'tighten.title': 'Apertar {tag}',
@@ -324,7 +331,8 @@ export const APP_PT: AppTexts = {
   'verify.yes': 'Verificado',
   'verify.yes-text': 'Cada byte confere. Nada foi alterado, retirado ou acrescentado desde que o ficheiro foi escrito.',
   'verify.no': 'Não verificado',
-  'verify.no-text': 'Algo nele foi alterado desde que foi escrito, ou não foi copiado por inteiro. Não se fie nele; peça o ficheiro outra vez.',
+  'verify.no-text':
+    'Algo nele foi alterado desde que foi escrito, ou não foi copiado por inteiro. Não se fie nele; peça o ficheiro outra vez.',
   'verify.no-byte': 'O primeiro byte que não bate certo é o byte {byte}.',
   'verify.entries': '{count, plural, one {# anotação} other {# anotações}}',
   'verify.attachments': '{count, plural, one {# anexo} other {# anexos}}, {missing} na lista mas não no ficheiro',

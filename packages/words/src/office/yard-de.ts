@@ -12,7 +12,8 @@ export const YARD_DE: YardTexts = {
   'store.none': 'Noch keine Werkzeuge.',
   'store.no-such-tool': 'Kein Werkzeug hat die Seriennummer {serial}.',
   'store.take': 'Das Werkzeuglager in diesem Browser führen',
-  'store.take-text': 'Dieser Browser wird ein Gerät der Werft: Er führt das Buch der Werft, arbeitet ohne Netz und schreibt unter eigenem Schlüssel.',
+  'store.take-text':
+    'Dieser Browser wird ein Gerät der Werft: Er führt das Buch der Werft, arbeitet ohne Netz und schreibt unter eigenem Schlüssel.',
   'store.is-withdrawn': 'zurückgezogen',
   'store.is-typed': 'eingetippt, noch nicht gegengelesen',
   'store.no-due': 'kein Schein',
@@ -27,7 +28,8 @@ export const YARD_DE: YardTexts = {
   'store.certificate-number': 'Schein {number}',
   'store.batteries': 'Akkus',
   'store.batteries-none': 'Noch keine Akkus.',
-  'store.batteries-text': 'Ein Balken ist eine Ladung, vom Einsetzen bis zum Herausnehmen: so viele Schrauben. Ein alternder Akku schafft weniger.',
+  'store.batteries-text':
+    'Ein Balken ist eine Ladung, vom Einsetzen bis zum Herausnehmen: so viele Schrauben. Ein alternder Akku schafft weniger.',
   'store.col-battery': 'Akku',
   'store.col-rated': 'Nennwert',
   'store.col-bolts': 'Schrauben gesamt',
@@ -46,7 +48,8 @@ export const YARD_DE: YardTexts = {
   'store.factors-of': 'k-Werte von Los {lot}: {factors}',
   'store.report-missing': 'Die Datei der Prüfung ist weder hier noch auf dem Server.',
   'store.register': 'Aus einem Auftragsordner aufnehmen',
-  'store.register-text': 'Lege einen Auftragsordner mit tools.yaml und seinen Tabellen hier ab. Nur Neues oder Geändertes wird eingetragen, wie bei „clampwright register“.',
+  'store.register-text':
+    'Lege einen Auftragsordner mit tools.yaml und seinen Tabellen hier ab. Nur Neues oder Geändertes wird eingetragen, wie bei „clampwright register“.',
   'store.register-choose': 'Dateien wählen',
   'store.register-other': 'Das ist kein Auftragsordner: Er braucht job.yaml und tools.yaml.',
   'store.register-known': 'Das Buch der Werft sagt das alles schon.',
@@ -102,7 +105,8 @@ export const YARD_DE: YardTexts = {
   'store.photo-missing': 'Das Bild des Scheins ist weder hier noch auf dem Server.',
   'store.photo-taken': 'Das Bild ist gemacht und gehört zum Schein.',
   'store.hire': 'Ein Mietwerkzeug oder ein neuer Schein',
-  'store.hire-text': 'Tippe ein, was auf dem Werkzeug und auf dem Papier steht. Eine Tabelle gehört zu einer Seriennummer. Ihre Einstellungen gelten, wenn eine andere Person gegengelesen hat.',
+  'store.hire-text':
+    'Tippe ein, was auf dem Werkzeug und auf dem Papier steht. Eine Tabelle gehört zu einer Seriennummer. Ihre Einstellungen gelten, wenn eine andere Person gegengelesen hat.',
   'store.field-serial': 'Seriennummer auf dem Werkzeug',
   'store.field-name': 'Wie es heißt',
   'store.field-kind': 'Art',
@@ -134,7 +138,8 @@ export const YARD_DE: YardTexts = {
   'store.faults-left': '{count, plural, one {# Sache ist} other {# Sachen sind}} noch zu berichtigen.',
   'store.chart-row': 'Zeile {row} {column}:',
   'store.second': 'Gegenlesen durch eine andere Person',
-  'store.second-text': 'Eingetippt von {name}. Jemand anderes liest das Papier Zeile für Zeile laut und hakt ab, was gleich ist. Nichts wird aus dem Kopf abgehakt.',
+  'store.second-text':
+    'Eingetippt von {name}. Jemand anderes liest das Papier Zeile für Zeile laut und hakt ab, was gleich ist. Nichts wird aus dem Kopf abgehakt.',
   'store.second-person': 'Gegengelesen von',
   'store.second-left': 'Noch {count, plural, one {# Zeile} other {# Zeilen}} gegenzulesen',
   'store.second-do': 'Schein {number} ist wie auf dem Papier',
@@ -155,8 +160,10 @@ export const YARD_DE: YardTexts = {
   'live.hours': '{hours} h',
   'live.rest': 'Noch etwa {likely} Arbeit ({low} bis {high} in neun von zehn Fällen)',
   'live.rest-about': 'Noch etwa {likely} Arbeit',
-  'live.rest-of': '{left} Anzüge sind übrig; {crews, plural, one {ein Gerät war} other {# Geräte waren}} in der letzten Stunde an der Arbeit.',
-  'live.basis': 'Eine Vorhersage aus den Zeiten des Protokolls: {bolts} Anzüge in {hours}, je {each} min, Pausen über {pause} min nicht gezählt.',
+  'live.rest-of':
+    '{left} Anzüge sind übrig; {crews, plural, one {ein Gerät war} other {# Geräte waren}} in der letzten Stunde an der Arbeit.',
+  'live.basis':
+    'Eine Vorhersage aus den Zeiten des Protokolls: {bolts} Anzüge in {hours}, je {each} min, Pausen über {pause} min nicht gezählt.',
   'live.basis-usual': 'Das Protokoll sagt noch zu wenig: Eine eigene Schätzung von {each} min je Anzug steht dafür, ohne Quelle.',
   'live.late': 'Kam spät',
   'live.late-none': 'Nichts kam eine Stunde oder mehr hinter den anderen.',
@@ -176,20 +183,25 @@ export const YARD_DE: YardTexts = {
   'over.lacks-assembly': 'die Prüfung des Zusammenbaus',
   'over.lacks-crew signature': 'die Unterschrift der Mannschaft',
   'over.lacks-inspector signature': 'die Unterschrift des Prüfers',
-  'over.file-text': 'Vom Server aus allem geschrieben, was gesendet wurde, und hier geprüft, bevor es jemand bekommt. Was oben fehlt, bleibt darin sichtbar.',
+  'over.file-text':
+    'Vom Server aus allem geschrieben, was gesendet wurde, und hier geprüft, bevor es jemand bekommt. Was oben fehlt, bleibt darin sichtbar.',
   'over.writing': 'Wird geschrieben …',
   'over.checking': 'Wird geprüft …',
-  'over.verified': 'Hier geprüft, jedes Byte: {entries, plural, one {# Eintrag} other {# Einträge}}, {attachments, plural, one {# Anlage} other {# Anlagen}}.',
-  'over.unsigned': '{name}: {count, plural, one {Der letzte Eintrag ist} other {Die letzten # Einträge sind}} vom Gerät noch nicht unterschrieben. Lass es senden.',
+  'over.verified':
+    'Hier geprüft, jedes Byte: {entries, plural, one {# Eintrag} other {# Einträge}}, {attachments, plural, one {# Anlage} other {# Anlagen}}.',
+  'over.unsigned':
+    '{name}: {count, plural, one {Der letzte Eintrag ist} other {Die letzten # Einträge sind}} vom Gerät noch nicht unterschrieben. Lass es senden.',
   'over.forked': '{name} sagte an einer Stelle zweierlei: Es wurde kopiert oder zurückgesetzt.',
-  'over.attachments-missing': '{count, plural, one {# Anlage ist} other {# Anlagen sind}} genannt und nicht da: gelöscht oder nie gesendet.',
+  'over.attachments-missing':
+    '{count, plural, one {# Anlage ist} other {# Anlagen sind}} genannt und nicht da: gelöscht oder nie gesendet.',
   'over.save': 'Übergabedatei sichern',
   'over.save-report': 'Seinen Bericht sichern (PDF)',
   'over.report': 'Der Bericht, wie er in der Datei liegt',
   'over.no-report': 'Die Datei hat keinen Bericht: Das Protokoll ist für ein Stück zu lang. „clampwright report“ macht ihn.',
   'over.checkpoint': 'Wurzel des Protokolls',
   'over.retightening': 'Nachsehen',
-  'over.retightening-text': 'Alle {months} Monate ab der Unterschrift der Mannschaft, {share} der Schrauben, alle, wo eine lose ist: {source}. Ein im Protokoll gesetzter Tag geht vor.',
+  'over.retightening-text':
+    'Alle {months} Monate ab der Unterschrift der Mannschaft, {share} der Schrauben, alle, wo eine lose ist: {source}. Ein im Protokoll gesetzter Tag geht vor.',
   'over.retightening-none': 'Noch keine Verbindung ist von einer Mannschaft unterschrieben.',
   'over.verify': 'Für den Auftraggeber',
   'over.verify-text': 'Wer die Datei bekommt, prüft sie auf dieser Seite oder einer Kopie davon, ohne Netz und ohne uns zu fragen.',
@@ -204,7 +216,8 @@ export const YARD_DE: YardTexts = {
   'set.passkey-added': 'hinzugefügt {time}',
   'set.remove-passkey': 'Passkey {label} entfernen',
   'set.organisation': 'Betrieb',
-  'set.organisation-text': 'Steht auf Berichten und in Übergabedateien, die dieser Server von nun an schreibt. Was übergeben wurde, bleibt, wie es ist.',
+  'set.organisation-text':
+    'Steht auf Berichten und in Übergabedateien, die dieser Server von nun an schreibt. Was übergeben wurde, bleibt, wie es ist.',
   'set.organisation-name': 'Name',
   'set.address': 'Anschrift, ein bis zwei Zeilen',
   'set.mark': 'Zeichen',
@@ -235,15 +248,18 @@ export const YARD_DE: YardTexts = {
   'set.may-client': 'schaut zu, bekommt Übergabedateien',
   'set.keeping': 'Sicherung und Export',
   'set.backup': 'Sicherung der ganzen Werft',
-  'set.backup-text': 'Jedes Buch, jede Anlage, jedes Konto und der Schlüssel des Protokolls in einer Datei: unter Verschluss halten. Die Arbeit geht beim Schreiben weiter.',
+  'set.backup-text':
+    'Jedes Buch, jede Anlage, jedes Konto und der Schlüssel des Protokolls in einer Datei: unter Verschluss halten. Die Arbeit geht beim Schreiben weiter.',
   'set.password-again': 'Dein Passwort, noch einmal',
   'set.backup-do': 'Sicherung schreiben',
   'set.backup-done': 'Die Sicherung ist geschrieben. Probiere sie: Eine nie zurückgespielte Sicherung ist eine Hoffnung.',
   'set.backup-all': 'Nur ein Planer für alle Aufträge darf sie schreiben: Sie enthält jeden Auftrag.',
   'set.restore': 'Zurückspielen',
-  'set.restore-text': 'An der Befehlszeile des Servers, in einen leeren Ordner: Es überschreibt nichts und liest jeden Eintrag noch einmal.',
+  'set.restore-text':
+    'An der Befehlszeile des Servers, in einen leeren Ordner: Es überschreibt nichts und liest jeden Eintrag noch einmal.',
   'set.export': 'Alles eines Auftrags, offen',
-  'set.export-text': 'Schlichte Dateien mit ihren Schemata in einem ZIP, ohne uns lesbar und anderswo zu übernehmen. Keine Konten, keine Geheimnisse; das Buch der Werft geht mit.',
+  'set.export-text':
+    'Schlichte Dateien mit ihren Schemata in einem ZIP, ohne uns lesbar und anderswo zu übernehmen. Keine Konten, keine Geheimnisse; das Buch der Werft geht mit.',
   'set.export-do': '{title} exportieren',
   'set.writing': 'Wird geschrieben …',
 };

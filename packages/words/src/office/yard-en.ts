@@ -11,7 +11,8 @@ export const YARD_EN = {
   'store.none': 'No tools yet.',
   'store.no-such-tool': 'No tool has the serial number {serial}.',
   'store.take': 'Keep the tool store in this browser',
-  'store.take-text': 'This browser becomes a device of the yard: it keeps the book of the yard, works without network, and writes under its own key.',
+  'store.take-text':
+    'This browser becomes a device of the yard: it keeps the book of the yard, works without network, and writes under its own key.',
   'store.is-withdrawn': 'withdrawn',
   'store.is-typed': 'typed, not yet read back',
   'store.no-due': 'no certificate',
@@ -45,7 +46,8 @@ export const YARD_EN = {
   'store.factors-of': 'k-factors of lot {lot}: {factors}',
   'store.report-missing': 'The file of the test is neither here nor on the server.',
   'store.register': 'Register from a job folder',
-  'store.register-text': 'Drop a job folder with tools.yaml and its charts. Only what is new or has changed is entered, as “clampwright register” does.',
+  'store.register-text':
+    'Drop a job folder with tools.yaml and its charts. Only what is new or has changed is entered, as “clampwright register” does.',
   'store.register-choose': 'Choose the files',
   'store.register-other': 'That is no job folder: it needs job.yaml and tools.yaml.',
   'store.register-known': 'The book of the yard says all this already.',
@@ -101,7 +103,8 @@ export const YARD_EN = {
   'store.photo-missing': 'The picture of the certificate is neither here nor on the server.',
   'store.photo-taken': 'The picture is taken and goes with the certificate.',
   'store.hire': 'A hired tool, or a new certificate',
-  'store.hire-text': 'Type what stands on the tool and on its paper. A chart belongs to one serial number. Its settings count when another person has read them back.',
+  'store.hire-text':
+    'Type what stands on the tool and on its paper. A chart belongs to one serial number. Its settings count when another person has read them back.',
   'store.field-serial': 'Serial number on the tool',
   'store.field-name': 'What it is called',
   'store.field-kind': 'Kind',
@@ -133,7 +136,8 @@ export const YARD_EN = {
   'store.faults-left': '{count, plural, one {# thing is} other {# things are}} still to be put right.',
   'store.chart-row': 'Row {row} {column}:',
   'store.second': 'Read back by another person',
-  'store.second-text': 'Typed by {name}. Somebody else reads the paper aloud, row by row, and ticks what is the same. Nothing is ticked from memory.',
+  'store.second-text':
+    'Typed by {name}. Somebody else reads the paper aloud, row by row, and ticks what is the same. Nothing is ticked from memory.',
   'store.second-person': 'Read back by',
   'store.second-left': '{count, plural, one {# row} other {# rows}} still to be read back',
   'store.second-do': 'Certificate {number} is as on the paper',
@@ -175,20 +179,24 @@ export const YARD_EN = {
   'over.lacks-assembly': 'the check of the assembly',
   'over.lacks-crew signature': 'the crew’s signature',
   'over.lacks-inspector signature': 'the inspector’s signature',
-  'over.file-text': 'Written by the server from everything that was sent, and verified here before it is given to anybody. What is missing above stays visible in it.',
+  'over.file-text':
+    'Written by the server from everything that was sent, and verified here before it is given to anybody. What is missing above stays visible in it.',
   'over.writing': 'Writing …',
   'over.checking': 'Verifying …',
-  'over.verified': 'Verified here, every byte: {entries, plural, one {# entry} other {# entries}}, {attachments, plural, one {# attachment} other {# attachments}}.',
+  'over.verified':
+    'Verified here, every byte: {entries, plural, one {# entry} other {# entries}}, {attachments, plural, one {# attachment} other {# attachments}}.',
   'over.unsigned': '{name}: the last {count, plural, one {entry is} other {# entries are}} not signed by the device yet. Let it send.',
   'over.forked': '{name} told two things at one place: it was copied or set back.',
-  'over.attachments-missing': '{count, plural, one {# attachment is} other {# attachments are}} named and not there: erased, or never sent.',
+  'over.attachments-missing':
+    '{count, plural, one {# attachment is} other {# attachments are}} named and not there: erased, or never sent.',
   'over.save': 'Save the handover file',
   'over.save-report': 'Save its report (PDF)',
   'over.report': 'The report as it lies in the file',
   'over.no-report': 'The file has no report: the log is too long for one in a single piece. “clampwright report” makes it.',
   'over.checkpoint': 'Root of the log',
   'over.retightening': 'Looking again',
-  'over.retightening-text': 'Every {months} months from the crew’s signature, {share} of the bolts, all of them where one is loose: {source}. A day set in the record goes before it.',
+  'over.retightening-text':
+    'Every {months} months from the crew’s signature, {share} of the bolts, all of them where one is loose: {source}. A day set in the record goes before it.',
   'over.retightening-none': 'No joint is signed by a crew yet.',
   'over.verify': 'For the client',
   'over.verify-text': 'Whoever gets the file checks it on this page, or on any other copy of it, without network and without asking us.',
@@ -203,7 +211,8 @@ export const YARD_EN = {
   'set.passkey-added': 'added {time}',
   'set.remove-passkey': 'Remove passkey {label}',
   'set.organisation': 'Organisation',
-  'set.organisation-text': 'Stands on reports and in handover files that this server writes from now on. What was handed over stays as it is.',
+  'set.organisation-text':
+    'Stands on reports and in handover files that this server writes from now on. What was handed over stays as it is.',
   'set.organisation-name': 'Name',
   'set.address': 'Address, a line or two',
   'set.mark': 'Mark',
@@ -234,7 +243,8 @@ export const YARD_EN = {
   'set.may-client': 'looks on, gets handover files',
   'set.keeping': 'Backup and export',
   'set.backup': 'Backup of the whole yard',
-  'set.backup-text': 'Every book, attachment and account, and the log’s own key, in one file: keep it locked away. Work goes on while it is written.',
+  'set.backup-text':
+    'Every book, attachment and account, and the log’s own key, in one file: keep it locked away. Work goes on while it is written.',
   'set.password-again': 'Your password, once more',
   'set.backup-do': 'Write the backup',
   'set.backup-done': 'The backup is written. Try it: a backup that was never restored is a hope.',
@@ -242,7 +252,8 @@ export const YARD_EN = {
   'set.restore': 'Restore',
   'set.restore-text': 'At the server’s command line, into an empty folder: it overwrites nothing, and reads every entry again.',
   'set.export': 'Everything of one job, in the open',
-  'set.export-text': 'Plain files with their schemas in a ZIP, readable without us and to be taken over elsewhere. No accounts, no secrets; the book of the yard goes with it.',
+  'set.export-text':
+    'Plain files with their schemas in a ZIP, readable without us and to be taken over elsewhere. No accounts, no secrets; the book of the yard goes with it.',
   'set.export-do': 'Export {title}',
   'set.writing': 'Writing …',
 } as const;

@@ -12,7 +12,8 @@ export const YARD_ES: YardTexts = {
   'store.none': 'Aún no hay herramientas.',
   'store.no-such-tool': 'Ninguna herramienta tiene el número de serie {serial}.',
   'store.take': 'Llevar el almacén en este navegador',
-  'store.take-text': 'Este navegador pasa a ser un dispositivo del astillero: guarda el libro del astillero, trabaja sin red y escribe con su propia clave.',
+  'store.take-text':
+    'Este navegador pasa a ser un dispositivo del astillero: guarda el libro del astillero, trabaja sin red y escribe con su propia clave.',
   'store.is-withdrawn': 'retirada',
   'store.is-typed': 'tecleado, aún sin cotejar',
   'store.no-due': 'sin certificado',
@@ -27,7 +28,8 @@ export const YARD_ES: YardTexts = {
   'store.certificate-number': 'certificado {number}',
   'store.batteries': 'Baterías',
   'store.batteries-none': 'Aún no hay baterías.',
-  'store.batteries-text': 'Una barra es una carga, desde que entra en una herramienta hasta que sale: tantos tornillos. Una batería que envejece hace menos.',
+  'store.batteries-text':
+    'Una barra es una carga, desde que entra en una herramienta hasta que sale: tantos tornillos. Una batería que envejece hace menos.',
   'store.col-battery': 'Batería',
   'store.col-rated': 'Nominal',
   'store.col-bolts': 'Tornillos en total',
@@ -46,7 +48,8 @@ export const YARD_ES: YardTexts = {
   'store.factors-of': 'Factores k del lote {lot}: {factors}',
   'store.report-missing': 'El archivo del ensayo no está aquí ni en el servidor.',
   'store.register': 'Registrar desde una carpeta de trabajo',
-  'store.register-text': 'Suelte una carpeta de trabajo con tools.yaml y sus tablas. Solo se registra lo nuevo o cambiado, como hace «clampwright register».',
+  'store.register-text':
+    'Suelte una carpeta de trabajo con tools.yaml y sus tablas. Solo se registra lo nuevo o cambiado, como hace «clampwright register».',
   'store.register-choose': 'Elegir los archivos',
   'store.register-other': 'Eso no es una carpeta de trabajo: necesita job.yaml y tools.yaml.',
   'store.register-known': 'El libro del astillero ya dice todo esto.',
@@ -102,7 +105,8 @@ export const YARD_ES: YardTexts = {
   'store.photo-missing': 'La imagen del certificado no está aquí ni en el servidor.',
   'store.photo-taken': 'La imagen está tomada y acompaña al certificado.',
   'store.hire': 'Una herramienta alquilada o un certificado nuevo',
-  'store.hire-text': 'Teclee lo que dice la herramienta y su papel. Una tabla pertenece a un número de serie. Sus ajustes valen cuando otra persona los ha cotejado.',
+  'store.hire-text':
+    'Teclee lo que dice la herramienta y su papel. Una tabla pertenece a un número de serie. Sus ajustes valen cuando otra persona los ha cotejado.',
   'store.field-serial': 'Número de serie en la herramienta',
   'store.field-name': 'Cómo se llama',
   'store.field-kind': 'Tipo',
@@ -134,7 +138,8 @@ export const YARD_ES: YardTexts = {
   'store.faults-left': 'Falta corregir {count, plural, one {# cosa} other {# cosas}}.',
   'store.chart-row': 'Fila {row} {column}:',
   'store.second': 'Cotejo por otra persona',
-  'store.second-text': 'Tecleado por {name}. Otra persona lee el papel en voz alta, fila por fila, y marca lo que coincide. Nada se marca de memoria.',
+  'store.second-text':
+    'Tecleado por {name}. Otra persona lee el papel en voz alta, fila por fila, y marca lo que coincide. Nada se marca de memoria.',
   'store.second-person': 'Cotejado por',
   'store.second-left': 'Falta cotejar {count, plural, one {# fila} other {# filas}}',
   'store.second-do': 'El certificado {number} es como en el papel',
@@ -155,8 +160,10 @@ export const YARD_ES: YardTexts = {
   'live.hours': '{hours} h',
   'live.rest': 'Quedan unas {likely} de trabajo ({low} a {high} en nueve de diez casos)',
   'live.rest-about': 'Quedan unas {likely} de trabajo',
-  'live.rest-of': 'Quedan {left} aprietes; {crews, plural, one {un dispositivo trabajó} other {# dispositivos trabajaron}} en la última hora.',
-  'live.basis': 'Una previsión, de los tiempos del propio registro: {bolts} aprietes en {hours}, {each} min cada uno, sin contar silencios de más de {pause} min.',
+  'live.rest-of':
+    'Quedan {left} aprietes; {crews, plural, one {un dispositivo trabajó} other {# dispositivos trabajaron}} en la última hora.',
+  'live.basis':
+    'Una previsión, de los tiempos del propio registro: {bolts} aprietes en {hours}, {each} min cada uno, sin contar silencios de más de {pause} min.',
   'live.basis-usual': 'El registro aún dice poco: vale una estimación propia de {each} min por apriete, sin fuente.',
   'live.late': 'Llegó tarde',
   'live.late-none': 'Nada llegó una hora o más detrás de lo demás.',
@@ -176,20 +183,25 @@ export const YARD_ES: YardTexts = {
   'over.lacks-assembly': 'la comprobación del montaje',
   'over.lacks-crew signature': 'la firma del equipo',
   'over.lacks-inspector signature': 'la firma del inspector',
-  'over.file-text': 'Escrito por el servidor con todo lo enviado, y verificado aquí antes de darlo a nadie. Lo que falta arriba queda visible en él.',
+  'over.file-text':
+    'Escrito por el servidor con todo lo enviado, y verificado aquí antes de darlo a nadie. Lo que falta arriba queda visible en él.',
   'over.writing': 'Escribiendo …',
   'over.checking': 'Verificando …',
-  'over.verified': 'Verificado aquí, cada byte: {entries, plural, one {# entrada} other {# entradas}}, {attachments, plural, one {# anexo} other {# anexos}}.',
-  'over.unsigned': '{name}: {count, plural, one {la última entrada no está firmada} other {las últimas # entradas no están firmadas}} por el dispositivo. Que envíe.',
+  'over.verified':
+    'Verificado aquí, cada byte: {entries, plural, one {# entrada} other {# entradas}}, {attachments, plural, one {# anexo} other {# anexos}}.',
+  'over.unsigned':
+    '{name}: {count, plural, one {la última entrada no está firmada} other {las últimas # entradas no están firmadas}} por el dispositivo. Que envíe.',
   'over.forked': '{name} dijo dos cosas en un mismo lugar: fue copiado o restablecido.',
-  'over.attachments-missing': '{count, plural, one {# anexo está nombrado y falta} other {# anexos están nombrados y faltan}}: borrado o nunca enviado.',
+  'over.attachments-missing':
+    '{count, plural, one {# anexo está nombrado y falta} other {# anexos están nombrados y faltan}}: borrado o nunca enviado.',
   'over.save': 'Guardar el archivo de entrega',
   'over.save-report': 'Guardar su informe (PDF)',
   'over.report': 'El informe tal como está en el archivo',
   'over.no-report': 'El archivo no tiene informe: el registro es demasiado largo para una pieza. «clampwright report» lo hace.',
   'over.checkpoint': 'Raíz del registro',
   'over.retightening': 'Volver a mirar',
-  'over.retightening-text': 'Cada {months} meses desde la firma del equipo, {share} de los tornillos, todos si uno está flojo: {source}. Un día fijado en el registro va antes.',
+  'over.retightening-text':
+    'Cada {months} meses desde la firma del equipo, {share} de los tornillos, todos si uno está flojo: {source}. Un día fijado en el registro va antes.',
   'over.retightening-none': 'Ningún equipo ha firmado aún una unión.',
   'over.verify': 'Para el cliente',
   'over.verify-text': 'Quien recibe el archivo lo comprueba en esta página, o en una copia de ella, sin red y sin preguntarnos.',
@@ -204,7 +216,8 @@ export const YARD_ES: YardTexts = {
   'set.passkey-added': 'añadida {time}',
   'set.remove-passkey': 'Quitar la llave {label}',
   'set.organisation': 'Organización',
-  'set.organisation-text': 'Figura en los informes y archivos de entrega que este servidor escriba desde ahora. Lo ya entregado queda como está.',
+  'set.organisation-text':
+    'Figura en los informes y archivos de entrega que este servidor escriba desde ahora. Lo ya entregado queda como está.',
   'set.organisation-name': 'Nombre',
   'set.address': 'Dirección, una o dos líneas',
   'set.mark': 'Marca',
@@ -235,7 +248,8 @@ export const YARD_ES: YardTexts = {
   'set.may-client': 'mira, obtiene archivos de entrega',
   'set.keeping': 'Copia y exportación',
   'set.backup': 'Copia de todo el astillero',
-  'set.backup-text': 'Cada libro, anexo y cuenta, y la clave del registro, en un archivo: guárdelo bajo llave. El trabajo sigue mientras se escribe.',
+  'set.backup-text':
+    'Cada libro, anexo y cuenta, y la clave del registro, en un archivo: guárdelo bajo llave. El trabajo sigue mientras se escribe.',
   'set.password-again': 'Su contraseña, otra vez',
   'set.backup-do': 'Escribir la copia',
   'set.backup-done': 'La copia está escrita. Pruébela: una copia nunca restaurada es una esperanza.',
@@ -243,7 +257,8 @@ export const YARD_ES: YardTexts = {
   'set.restore': 'Restaurar',
   'set.restore-text': 'En la línea de órdenes del servidor, en una carpeta vacía: no sobrescribe nada y vuelve a leer cada entrada.',
   'set.export': 'Todo de un trabajo, en abierto',
-  'set.export-text': 'Archivos simples con sus esquemas en un ZIP, legibles sin nosotros y para incorporar en otro lugar. Sin cuentas ni secretos; va con el libro del astillero.',
+  'set.export-text':
+    'Archivos simples con sus esquemas en un ZIP, legibles sin nosotros y para incorporar en otro lugar. Sin cuentas ni secretos; va con el libro del astillero.',
   'set.export-do': 'Exportar {title}',
   'set.writing': 'Escribiendo …',
 };

@@ -12,7 +12,8 @@ export const YARD_PL: YardTexts = {
   'store.none': 'Nie ma jeszcze narzędzi.',
   'store.no-such-tool': 'Żadne narzędzie nie ma numeru seryjnego {serial}.',
   'store.take': 'Prowadź magazyn w tej przeglądarce',
-  'store.take-text': 'Ta przeglądarka staje się urządzeniem zakładu: przechowuje księgę zakładu, działa bez sieci i pisze pod własnym kluczem.',
+  'store.take-text':
+    'Ta przeglądarka staje się urządzeniem zakładu: przechowuje księgę zakładu, działa bez sieci i pisze pod własnym kluczem.',
   'store.is-withdrawn': 'wycofane',
   'store.is-typed': 'wpisane, jeszcze nie sprawdzone',
   'store.no-due': 'bez świadectwa',
@@ -46,7 +47,8 @@ export const YARD_PL: YardTexts = {
   'store.factors-of': 'Współczynniki k partii {lot}: {factors}',
   'store.report-missing': 'Pliku badania nie ma tu ani na serwerze.',
   'store.register': 'Wpisz z folderu zlecenia',
-  'store.register-text': 'Upuść folder zlecenia z tools.yaml i tabelami. Wpisuje się tylko to, co nowe lub zmienione, jak „clampwright register”.',
+  'store.register-text':
+    'Upuść folder zlecenia z tools.yaml i tabelami. Wpisuje się tylko to, co nowe lub zmienione, jak „clampwright register”.',
   'store.register-choose': 'Wybierz pliki',
   'store.register-other': 'To nie jest folder zlecenia: potrzebne są job.yaml i tools.yaml.',
   'store.register-known': 'Księga zakładu już to wszystko zawiera.',
@@ -102,7 +104,8 @@ export const YARD_PL: YardTexts = {
   'store.photo-missing': 'Zdjęcia świadectwa nie ma tu ani na serwerze.',
   'store.photo-taken': 'Zdjęcie zrobione, dołączy do świadectwa.',
   'store.hire': 'Narzędzie z wypożyczalni lub nowe świadectwo',
-  'store.hire-text': 'Wpisz, co stoi na narzędziu i na papierze. Tabela należy do jednego numeru seryjnego. Nastawy obowiązują, gdy druga osoba je sprawdzi.',
+  'store.hire-text':
+    'Wpisz, co stoi na narzędziu i na papierze. Tabela należy do jednego numeru seryjnego. Nastawy obowiązują, gdy druga osoba je sprawdzi.',
   'store.field-serial': 'Numer seryjny na narzędziu',
   'store.field-name': 'Nazwa',
   'store.field-kind': 'Rodzaj',
@@ -155,7 +158,8 @@ export const YARD_PL: YardTexts = {
   'live.hours': '{hours} h',
   'live.rest': 'Zostało około {likely} pracy ({low} do {high} w dziewięciu na dziesięć przypadków)',
   'live.rest-about': 'Zostało około {likely} pracy',
-  'live.rest-of': 'Zostało {left} dociągnięć; w ostatniej godzinie {crews, plural, one {pracowało jedno urządzenie} few {pracowały # urządzenia} other {pracowało # urządzeń}}.',
+  'live.rest-of':
+    'Zostało {left} dociągnięć; w ostatniej godzinie {crews, plural, one {pracowało jedno urządzenie} few {pracowały # urządzenia} other {pracowało # urządzeń}}.',
   'live.basis': 'Prognoza z czasów dziennika: {bolts} dociągnięć w {hours}, po {each} min, bez przerw ponad {pause} min.',
   'live.basis-usual': 'Dziennik mówi jeszcze za mało: własny szacunek {each} min na dociągnięcie, bez źródła.',
   'live.late': 'Przyszło późno',
@@ -165,31 +169,39 @@ export const YARD_PL: YardTexts = {
   'over.all-there': 'Każde połączenie jest dokręcone, skontrolowane i podpisane; nic nie jest otwarte.',
   'over.count': '{complete} z {joints} połączeń jest kompletnych. Pozostałym brakuje:',
   'over.complete-ones': 'Kompletne: {tags}',
-  'over.waiting': '{count, plural, one {# wpis tej przeglądarki nie został wysłany} few {# wpisy tej przeglądarki nie zostały wysłane} other {# wpisów tej przeglądarki nie zostało wysłanych}}.',
-  'over.open-book': '{count, plural, one {# punkt całego zlecenia jest otwarty} few {# punkty całego zlecenia są otwarte} other {# punktów całego zlecenia jest otwartych}}.',
+  'over.waiting':
+    '{count, plural, one {# wpis tej przeglądarki nie został wysłany} few {# wpisy tej przeglądarki nie zostały wysłane} other {# wpisów tej przeglądarki nie zostało wysłanych}}.',
+  'over.open-book':
+    '{count, plural, one {# punkt całego zlecenia jest otwarty} few {# punkty całego zlecenia są otwarte} other {# punktów całego zlecenia jest otwartych}}.',
   'over.lacks-bolts': '{step}: {count, plural, one {śruba {bolts}} few {# śruby: {bolts}} other {# śrub: {bolts}}}',
   'over.lacks-loosened': 'poluzowane i niedokręcone: {bolts}',
   'over.lacks-inspection': 'kontrola: {done} z {wanted} śrub obejrzanych',
-  'over.lacks-settling': '{count, plural, one {# punkt do rozstrzygnięcia} few {# punkty do rozstrzygnięcia} other {# punktów do rozstrzygnięcia}}',
+  'over.lacks-settling':
+    '{count, plural, one {# punkt do rozstrzygnięcia} few {# punkty do rozstrzygnięcia} other {# punktów do rozstrzygnięcia}}',
   'over.lacks-card': 'karty dokręcania; nie ma jej tu ani na serwerze',
   'over.lacks-datum': 'potwierdzenia śruby 1 i kierunku na konstrukcji',
   'over.lacks-assembly': 'sprawdzenia montażu',
   'over.lacks-crew signature': 'podpisu brygady',
   'over.lacks-inspector signature': 'podpisu kontrolera',
-  'over.file-text': 'Pisany przez serwer ze wszystkiego, co wysłano, i sprawdzany tutaj, zanim ktoś go dostanie. Braki wymienione wyżej pozostają w nim widoczne.',
+  'over.file-text':
+    'Pisany przez serwer ze wszystkiego, co wysłano, i sprawdzany tutaj, zanim ktoś go dostanie. Braki wymienione wyżej pozostają w nim widoczne.',
   'over.writing': 'Pisanie …',
   'over.checking': 'Sprawdzanie …',
-  'over.verified': 'Sprawdzono tu każdy bajt: {entries, plural, one {# wpis} few {# wpisy} other {# wpisów}}, {attachments, plural, one {# załącznik} few {# załączniki} other {# załączników}}.',
-  'over.unsigned': '{name}: {count, plural, one {ostatni wpis nie jest jeszcze podpisany} few {ostatnie # wpisy nie są jeszcze podpisane} other {ostatnich # wpisów nie jest jeszcze podpisanych}} przez urządzenie. Niech wyśle.',
+  'over.verified':
+    'Sprawdzono tu każdy bajt: {entries, plural, one {# wpis} few {# wpisy} other {# wpisów}}, {attachments, plural, one {# załącznik} few {# załączniki} other {# załączników}}.',
+  'over.unsigned':
+    '{name}: {count, plural, one {ostatni wpis nie jest jeszcze podpisany} few {ostatnie # wpisy nie są jeszcze podpisane} other {ostatnich # wpisów nie jest jeszcze podpisanych}} przez urządzenie. Niech wyśle.',
   'over.forked': '{name} podało dwie rzeczy w jednym miejscu: skopiowane lub cofnięte.',
-  'over.attachments-missing': '{count, plural, one {# załącznik jest wymieniony, a go nie ma} few {# załączniki są wymienione, a ich nie ma} other {# załączników jest wymienionych, a ich nie ma}}: usunięte lub niewysłane.',
+  'over.attachments-missing':
+    '{count, plural, one {# załącznik jest wymieniony, a go nie ma} few {# załączniki są wymienione, a ich nie ma} other {# załączników jest wymienionych, a ich nie ma}}: usunięte lub niewysłane.',
   'over.save': 'Zapisz plik przekazania',
   'over.save-report': 'Zapisz jego raport (PDF)',
   'over.report': 'Raport tak, jak leży w pliku',
   'over.no-report': 'Plik nie ma raportu: dziennik jest za długi na jeden kawałek. Robi go „clampwright report”.',
   'over.checkpoint': 'Korzeń dziennika',
   'over.retightening': 'Ponowne oględziny',
-  'over.retightening-text': 'Co {months} miesięcy od podpisu brygady, {share} śrub, wszystkie, gdy jedna jest luźna: {source}. Dzień ustalony w dzienniku ma pierwszeństwo.',
+  'over.retightening-text':
+    'Co {months} miesięcy od podpisu brygady, {share} śrub, wszystkie, gdy jedna jest luźna: {source}. Dzień ustalony w dzienniku ma pierwszeństwo.',
   'over.retightening-none': 'Żadnego połączenia brygada jeszcze nie podpisała.',
   'over.verify': 'Dla klienta',
   'over.verify-text': 'Kto dostanie plik, sprawdza go na tej stronie lub jej kopii, bez sieci i bez pytania nas.',
@@ -204,7 +216,8 @@ export const YARD_PL: YardTexts = {
   'set.passkey-added': 'dodano {time}',
   'set.remove-passkey': 'Usuń klucz {label}',
   'set.organisation': 'Organizacja',
-  'set.organisation-text': 'Pojawia się w raportach i plikach przekazania, które ten serwer odtąd pisze. Co przekazano, zostaje, jakie jest.',
+  'set.organisation-text':
+    'Pojawia się w raportach i plikach przekazania, które ten serwer odtąd pisze. Co przekazano, zostaje, jakie jest.',
   'set.organisation-name': 'Nazwa',
   'set.address': 'Adres, jeden lub dwa wiersze',
   'set.mark': 'Znak',
@@ -243,7 +256,8 @@ export const YARD_PL: YardTexts = {
   'set.restore': 'Odtwarzanie',
   'set.restore-text': 'W wierszu poleceń serwera, do pustego folderu: niczego nie nadpisuje i czyta każdy wpis ponownie.',
   'set.export': 'Wszystko z jednego zlecenia, otwarcie',
-  'set.export-text': 'Zwykłe pliki ze schematami w ZIP-ie, czytelne bez nas i do przejęcia gdzie indziej. Bez kont i tajemnic; z księgą zakładu.',
+  'set.export-text':
+    'Zwykłe pliki ze schematami w ZIP-ie, czytelne bez nas i do przejęcia gdzie indziej. Bez kont i tajemnic; z księgą zakładu.',
   'set.export-do': 'Eksportuj: {title}',
   'set.writing': 'Pisanie …',
 };

@@ -12,7 +12,8 @@ export const YARD_PT: YardTexts = {
   'store.none': 'Ainda não há ferramentas.',
   'store.no-such-tool': 'Nenhuma ferramenta tem o número de série {serial}.',
   'store.take': 'Manter o depósito neste navegador',
-  'store.take-text': 'Este navegador passa a ser um dispositivo do estaleiro: guarda o livro do estaleiro, trabalha sem rede e escreve com a sua própria chave.',
+  'store.take-text':
+    'Este navegador passa a ser um dispositivo do estaleiro: guarda o livro do estaleiro, trabalha sem rede e escreve com a sua própria chave.',
   'store.is-withdrawn': 'retirada',
   'store.is-typed': 'digitado, ainda não conferido',
   'store.no-due': 'sem certificado',
@@ -27,7 +28,8 @@ export const YARD_PT: YardTexts = {
   'store.certificate-number': 'certificado {number}',
   'store.batteries': 'Baterias',
   'store.batteries-none': 'Ainda não há baterias.',
-  'store.batteries-text': 'Uma barra é uma carga, desde que entra numa ferramenta até sair: tantos parafusos. Uma bateria que envelhece faz menos.',
+  'store.batteries-text':
+    'Uma barra é uma carga, desde que entra numa ferramenta até sair: tantos parafusos. Uma bateria que envelhece faz menos.',
   'store.col-battery': 'Bateria',
   'store.col-rated': 'Nominal',
   'store.col-bolts': 'Parafusos no total',
@@ -46,7 +48,8 @@ export const YARD_PT: YardTexts = {
   'store.factors-of': 'Fatores k do lote {lot}: {factors}',
   'store.report-missing': 'O ficheiro do ensaio não está aqui nem no servidor.',
   'store.register': 'Registar a partir de uma pasta de trabalho',
-  'store.register-text': 'Largue uma pasta de trabalho com tools.yaml e as suas tabelas. Só se regista o novo ou alterado, como faz «clampwright register».',
+  'store.register-text':
+    'Largue uma pasta de trabalho com tools.yaml e as suas tabelas. Só se regista o novo ou alterado, como faz «clampwright register».',
   'store.register-choose': 'Escolher os ficheiros',
   'store.register-other': 'Isso não é uma pasta de trabalho: precisa de job.yaml e tools.yaml.',
   'store.register-known': 'O livro do estaleiro já diz tudo isto.',
@@ -102,7 +105,8 @@ export const YARD_PT: YardTexts = {
   'store.photo-missing': 'A imagem do certificado não está aqui nem no servidor.',
   'store.photo-taken': 'A imagem está tirada e acompanha o certificado.',
   'store.hire': 'Uma ferramenta alugada ou um certificado novo',
-  'store.hire-text': 'Digite o que está na ferramenta e no papel. Uma tabela pertence a um número de série. Os ajustes valem quando outra pessoa os tiver conferido.',
+  'store.hire-text':
+    'Digite o que está na ferramenta e no papel. Uma tabela pertence a um número de série. Os ajustes valem quando outra pessoa os tiver conferido.',
   'store.field-serial': 'Número de série na ferramenta',
   'store.field-name': 'Como se chama',
   'store.field-kind': 'Tipo',
@@ -134,7 +138,8 @@ export const YARD_PT: YardTexts = {
   'store.faults-left': 'Falta corrigir {count, plural, one {# coisa} other {# coisas}}.',
   'store.chart-row': 'Linha {row} {column}:',
   'store.second': 'Conferência por outra pessoa',
-  'store.second-text': 'Digitado por {name}. Outra pessoa lê o papel em voz alta, linha a linha, e assinala o que é igual. Nada se assinala de memória.',
+  'store.second-text':
+    'Digitado por {name}. Outra pessoa lê o papel em voz alta, linha a linha, e assinala o que é igual. Nada se assinala de memória.',
   'store.second-person': 'Conferido por',
   'store.second-left': 'Falta conferir {count, plural, one {# linha} other {# linhas}}',
   'store.second-do': 'O certificado {number} está como no papel',
@@ -155,8 +160,10 @@ export const YARD_PT: YardTexts = {
   'live.hours': '{hours} h',
   'live.rest': 'Faltam cerca de {likely} de trabalho ({low} a {high} em nove de dez casos)',
   'live.rest-about': 'Faltam cerca de {likely} de trabalho',
-  'live.rest-of': 'Faltam {left} apertos; {crews, plural, one {um dispositivo trabalhou} other {# dispositivos trabalharam}} na última hora.',
-  'live.basis': 'Uma previsão, dos tempos do próprio registo: {bolts} apertos em {hours}, {each} min cada, sem contar silêncios acima de {pause} min.',
+  'live.rest-of':
+    'Faltam {left} apertos; {crews, plural, one {um dispositivo trabalhou} other {# dispositivos trabalharam}} na última hora.',
+  'live.basis':
+    'Uma previsão, dos tempos do próprio registo: {bolts} apertos em {hours}, {each} min cada, sem contar silêncios acima de {pause} min.',
   'live.basis-usual': 'O registo ainda diz pouco: vale uma estimativa própria de {each} min por aperto, sem fonte.',
   'live.late': 'Chegou tarde',
   'live.late-none': 'Nada chegou uma hora ou mais atrás do resto.',
@@ -165,7 +172,8 @@ export const YARD_PT: YardTexts = {
   'over.all-there': 'Cada ligação está apertada, inspecionada e assinada, e nada está em aberto.',
   'over.count': '{complete} de {joints} ligações estão completas. Às outras falta:',
   'over.complete-ones': 'Completas: {tags}',
-  'over.waiting': '{count, plural, one {# entrada deste navegador ainda não foi enviada} other {# entradas deste navegador ainda não foram enviadas}}.',
+  'over.waiting':
+    '{count, plural, one {# entrada deste navegador ainda não foi enviada} other {# entradas deste navegador ainda não foram enviadas}}.',
   'over.open-book': '{count, plural, one {# ponto de todo o trabalho está em aberto} other {# pontos de todo o trabalho estão em aberto}}.',
   'over.lacks-bolts': '{step}: {count, plural, one {parafuso {bolts}} other {# parafusos: {bolts}}}',
   'over.lacks-loosened': 'desapertados e não reapertados: {bolts}',
@@ -176,20 +184,25 @@ export const YARD_PT: YardTexts = {
   'over.lacks-assembly': 'a verificação da montagem',
   'over.lacks-crew signature': 'a assinatura da equipa',
   'over.lacks-inspector signature': 'a assinatura do inspetor',
-  'over.file-text': 'Escrito pelo servidor com tudo o que foi enviado, e verificado aqui antes de ser dado a alguém. O que falta acima fica visível nele.',
+  'over.file-text':
+    'Escrito pelo servidor com tudo o que foi enviado, e verificado aqui antes de ser dado a alguém. O que falta acima fica visível nele.',
   'over.writing': 'A escrever …',
   'over.checking': 'A verificar …',
-  'over.verified': 'Verificado aqui, cada byte: {entries, plural, one {# entrada} other {# entradas}}, {attachments, plural, one {# anexo} other {# anexos}}.',
-  'over.unsigned': '{name}: {count, plural, one {a última entrada ainda não está assinada} other {as últimas # entradas ainda não estão assinadas}} pelo dispositivo. Que envie.',
+  'over.verified':
+    'Verificado aqui, cada byte: {entries, plural, one {# entrada} other {# entradas}}, {attachments, plural, one {# anexo} other {# anexos}}.',
+  'over.unsigned':
+    '{name}: {count, plural, one {a última entrada ainda não está assinada} other {as últimas # entradas ainda não estão assinadas}} pelo dispositivo. Que envie.',
   'over.forked': '{name} disse duas coisas no mesmo lugar: foi copiado ou reposto.',
-  'over.attachments-missing': '{count, plural, one {# anexo é nomeado e não está} other {# anexos são nomeados e não estão}}: apagado ou nunca enviado.',
+  'over.attachments-missing':
+    '{count, plural, one {# anexo é nomeado e não está} other {# anexos são nomeados e não estão}}: apagado ou nunca enviado.',
   'over.save': 'Guardar o ficheiro de entrega',
   'over.save-report': 'Guardar o seu relatório (PDF)',
   'over.report': 'O relatório tal como está no ficheiro',
   'over.no-report': 'O ficheiro não tem relatório: o registo é longo demais para uma só peça. «clampwright report» fá-lo.',
   'over.checkpoint': 'Raiz do registo',
   'over.retightening': 'Voltar a ver',
-  'over.retightening-text': 'A cada {months} meses da assinatura da equipa, {share} dos parafusos, todos se um estiver solto: {source}. Um dia fixado no registo vem antes.',
+  'over.retightening-text':
+    'A cada {months} meses da assinatura da equipa, {share} dos parafusos, todos se um estiver solto: {source}. Um dia fixado no registo vem antes.',
   'over.retightening-none': 'Nenhuma ligação foi ainda assinada por uma equipa.',
   'over.verify': 'Para o cliente',
   'over.verify-text': 'Quem recebe o ficheiro verifica-o nesta página, ou numa cópia dela, sem rede e sem nos perguntar.',
@@ -204,7 +217,8 @@ export const YARD_PT: YardTexts = {
   'set.passkey-added': 'adicionada {time}',
   'set.remove-passkey': 'Remover a chave {label}',
   'set.organisation': 'Organização',
-  'set.organisation-text': 'Consta dos relatórios e ficheiros de entrega que este servidor escrever daqui em diante. O que foi entregue fica como está.',
+  'set.organisation-text':
+    'Consta dos relatórios e ficheiros de entrega que este servidor escrever daqui em diante. O que foi entregue fica como está.',
   'set.organisation-name': 'Nome',
   'set.address': 'Morada, uma ou duas linhas',
   'set.mark': 'Marca',
@@ -235,7 +249,8 @@ export const YARD_PT: YardTexts = {
   'set.may-client': 'observa, obtém ficheiros de entrega',
   'set.keeping': 'Cópia e exportação',
   'set.backup': 'Cópia de todo o estaleiro',
-  'set.backup-text': 'Cada livro, anexo e conta, e a chave do registo, num ficheiro: guarde-o fechado. O trabalho continua enquanto se escreve.',
+  'set.backup-text':
+    'Cada livro, anexo e conta, e a chave do registo, num ficheiro: guarde-o fechado. O trabalho continua enquanto se escreve.',
   'set.password-again': 'A sua palavra-passe, outra vez',
   'set.backup-do': 'Escrever a cópia',
   'set.backup-done': 'A cópia está escrita. Experimente-a: uma cópia nunca restaurada é uma esperança.',
@@ -243,7 +258,8 @@ export const YARD_PT: YardTexts = {
   'set.restore': 'Restaurar',
   'set.restore-text': 'Na linha de comandos do servidor, para uma pasta vazia: não escreve por cima de nada e relê cada entrada.',
   'set.export': 'Tudo de um trabalho, em aberto',
-  'set.export-text': 'Ficheiros simples com os seus esquemas num ZIP, legíveis sem nós e a retomar noutro lugar. Sem contas nem segredos; o livro do estaleiro vai junto.',
+  'set.export-text':
+    'Ficheiros simples com os seus esquemas num ZIP, legíveis sem nós e a retomar noutro lugar. Sem contas nem segredos; o livro do estaleiro vai junto.',
   'set.export-do': 'Exportar {title}',
   'set.writing': 'A escrever …',
 };

@@ -9,7 +9,7 @@ import { Banner, LinkButton, Section, Soft } from '../../../ui/page.tsx';
 import { ChooseJob } from '../job/choose-job.tsx';
 import { Gate } from '../job/gate.tsx';
 import { useSession } from '../job/session.ts';
-import { type ReadBook, useReadBook } from '../job/use-read-book.ts';
+import { type ReadBook, useLive, useReadBook } from '../job/use-read-book.ts';
 import own from './handover.module.css';
 import { HandoverFile } from './handover-file.tsx';
 import { Retightening } from './retightening.tsx';
@@ -28,6 +28,7 @@ export function HandoverPage() {
 
 function Handover({ read }: { readonly read: ReadBook }) {
   const say = useOffice();
+  useLive(read);
   const book = read.book!;
   const version = book.version.get();
   // biome-ignore lint/correctness/useExhaustiveDependencies: the fold is asked again when it has grown

@@ -54,9 +54,7 @@ function Alike({ text, alike }: { readonly text: string; readonly alike: readonl
             <Button
               key={String(passed)}
               disabled={world.holder === undefined}
-              onClick={() =>
-                void each(({ id }) => book.record('nonconformance-reinspected', { nonconformance: id, passed }, world.holder))
-              }
+              onClick={() => void each(({ id }) => book.record('nonconformance-reinspected', { nonconformance: id, passed }, world.holder))}
             >
               {say(passed ? 'inspect.passed' : 'inspect.failed')}
             </Button>

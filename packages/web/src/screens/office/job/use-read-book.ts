@@ -48,7 +48,7 @@ export function useReadBook(signedIn: boolean): ReadBook {
 }
 const NEVER = watched(0);
 
-/** Keeps a book up to date while the page is open; says how. `arrived`: when the last news came, for measuring. */
+/** Keeps a book up to date while the page is open, and says how. */
 export function useLive({ book, world }: ReadBook): Listening {
   const [state, setState] = useState<Listening>('asking');
   const follow = world?.follow;
