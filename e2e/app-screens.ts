@@ -5,6 +5,7 @@ import type { Page } from 'playwright-core';
 import { startServer } from '../torture/yard-on-disk.ts';
 import { openBrowser } from './browser.ts';
 import { hold, openJoint, prepare } from './phone.ts';
+import { shots } from './shots.ts';
 
 const SIZES = { phone: { width: 360, height: 740 }, tablet: { width: 820, height: 1180 } } as const;
 
@@ -48,13 +49,5 @@ export async function appScreens(): Promise<void> {
     server.kill('SIGTERM');
     await server.ended;
     rmSync(folder, { recursive: true });
-  }
-}
-
-async function shots(page: Page, name: string): Promise<void> {
-  for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme });
-    await page.evaluate(() => document.fonts.ready);
-    await page.screenshot({ path: `docs/screens/${name}-${colorScheme}.png` });
   }
 }

@@ -1,0 +1,40 @@
+import type { Page } from 'playwright-core';
+import { openBrowser } from './browser.ts';
+import { passwordOf } from './desk.ts';
+import { shots } from './shots.ts';
+import { openWorkedYard } from './worked-yard.ts';
+
+const SIZES = { laptop: { width: 1440, height: 900 }, tablet: { width: 820, height: 1180 } } as const;
+
+/** Pictures of the yard's pages: tool store, board, hand over, settings. */
+export async function yardScreens(): Promise<void> {
+  const yard = await openWorkedYard();
+  try {
+    for (const [size, viewport] of Object.entries(SIZES)) {
+      const { context, close } = await openBrowser({ viewport });
+      const page = await context.newPage();
+      const shoot = async (name: string, path: string, wait: (page: Page) => Promise<unknown>) => {
+        await page.goto(`${yard.server.url}/office/${path}`);
+        await wait(page);
+        await shots(page, `office-${name}-${size}`);
+      };
+      await page.goto(`${yard.server.url}/office/settings`);
+      await page.getByLabel('Name', { exact: true }).fill('planner');
+      await page.getByLabel('Password', { exact: true }).fill(passwordOf(yard.server.output()));
+      await page.getByRole('button', { name: 'Sign in', exact: true }).click();
+      await page.getByText('Signed in as planner').waitFor();
+      await page.goto(`${yard.server.url}/office`);
+      await page.getByRole('button', { name: 'Take it onto this browser' }).click();
+      await page.getByRole('button', { name: 'Work on it' }).waitFor();
+      await shoot('watch', 'watch', (one) => one.getByText('Live: moves as crews send').waitFor());
+      await shoot('tools', 'tools', (one) => one.getByText(/days over/).waitFor());
+      await shoot('tool', 'tools/SK-B204', (one) => one.getByText(/It drifts by|No drift to be seen/).waitFor());
+      await shoot('hire', 'tools/hire', (one) => one.getByLabel('Certificate number').waitFor());
+      await shoot('handover', 'handover', (one) => one.getByText(/joints are complete/).waitFor());
+      await shoot('settings', 'settings', (one) => one.getByText('Signed in as planner').waitFor());
+      await close();
+    }
+  } finally {
+    await yard.close();
+  }
+}
