@@ -10,6 +10,8 @@ const list = (joints: number): string =>
 
 const medianOf = (times: readonly number[]) => [...times].sort((a, b) => a - b)[Math.floor(times.length / 2)]!;
 const RUNS = 9;
+/** From end to end of the list: every row in sight is another in each frame. */
+const FRAMES = 240;
 
 /** The planner's pages in a browser: from an edit to its verdicts, scrolling a long list, the demo played, keys while it plays. */
 export async function webPlannerBench(): Promise<void> {
@@ -28,7 +30,15 @@ export async function webPlannerBench(): Promise<void> {
         `web: verdicts of ${joints} joints after an edit ${(await edited(page)).toFixed(0)} ms${joints === 1000 ? ' (target 300)' : ''}`,
       );
     }
-    console.log(`web: longest task while 10,000 rows scroll ${(await scrolled(page)).toFixed(0)} ms (target 50)`);
+    const cdp = await context.newCDPSession(page);
+    await cdp.send('Performance.enable', { timeDomain: 'threadTicks' });
+    const busy = async () => (await cdp.send('Performance.getMetrics')).metrics.find(({ name }) => name === 'TaskDuration')!.value;
+    const before = await busy();
+    const longest = await scrolled(page);
+    const frame = (1000 * ((await busy()) - before)) / FRAMES;
+    console.log(
+      `web: longest task while 10,000 rows scroll ${longest.toFixed(0)} ms (target 50); the page’s own time a frame ${frame.toFixed(0)} ms`,
+    );
   } finally {
     await close();
     await shown.stop();
@@ -87,7 +97,7 @@ async function edited(page: Page): Promise<number> {
 
 /** Longest task of the page while the list is scrolled from end to end, ms; 0: none above the 50 ms that browsers report. */
 const scrolled = (page: Page): Promise<number> =>
-  page.evaluate(async () => {
+  page.evaluate(async (frames) => {
     const box = document.querySelector<HTMLElement>('[role=grid]')!;
     let longest = 0;
     const watch = new PerformanceObserver((entries) => {
@@ -95,14 +105,14 @@ const scrolled = (page: Page): Promise<number> =>
     });
     watch.observe({ entryTypes: ['longtask'] });
     const frame = () => new Promise((resolve) => requestAnimationFrame(resolve));
-    for (let top = 0; top < box.scrollHeight; top += box.scrollHeight / 240) {
+    for (let top = 0; top < box.scrollHeight; top += box.scrollHeight / frames) {
       box.scrollTop = top;
       await frame();
     }
     await new Promise((resolve) => setTimeout(resolve, 300));
     watch.disconnect();
     return longest;
-  });
+  }, FRAMES);
 
 /** The demo played, and the slowest answer to a key meanwhile. */
 async function played(page: Page, home: string): Promise<string> {
