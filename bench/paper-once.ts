@@ -23,6 +23,10 @@ const WORK: Readonly<Record<string, (count: number) => Promise<() => Promise<Uin
     const book = testSource(testBook(joints, { copied: false }));
     return async () => reportPdf(await reportSourceOf(book, TEST_LOG, '0.1.0'), options);
   },
+  async 'report of rings'(joints) {
+    const book = testSource(testBook(joints, { copied: false, bolts: 120 }));
+    return async () => reportPdf(await reportSourceOf(book, TEST_LOG, '0.1.0'), options);
+  },
   async cards(joints) {
     const plan = testPlan(Array.from({ length: joints }, (_, i) => ({ ...SPLICE, tag: `FB-${i}` })));
     return () => cardsPdf(plan, { ...options, paper: 'A5' });

@@ -23,11 +23,16 @@ export interface OpenBrowser {
 }
 type Options = Parameters<typeof chromium.launchPersistentContext>[1];
 
-export const openBrowser = (options: Options = {}): Promise<OpenBrowser> =>
-  openOn(mkdtempSync(join(tmpdir(), 'clampwright-browser-')), options);
+/** `more`: arguments of the browser beside the usual ones. */
+export const openBrowser = (options: Options = {}, more: readonly string[] = []): Promise<OpenBrowser> =>
+  openOn(mkdtempSync(join(tmpdir(), 'clampwright-browser-')), {
+    executablePath: '/usr/bin/chromium',
+    args: [...ARGUMENTS, ...more],
+    ...options,
+  });
 
 async function openOn(profile: string, options: Options): Promise<OpenBrowser> {
-  const context = await chromium.launchPersistentContext(profile, { executablePath: '/usr/bin/chromium', args: ARGUMENTS, ...options });
+  const context = await chromium.launchPersistentContext(profile, options);
   return {
     context,
     killAndOpen: async () => {

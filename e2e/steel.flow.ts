@@ -28,7 +28,7 @@ let yard: Yard;
 let phone: OpenBrowser;
 let page: Page;
 beforeAll(async () => {
-  yard = await openYard(1, [hired()]);
+  yard = await openYard(1, { loaded: [hired()] });
   phone = await openBrowser({ viewport: { width: 360, height: 740 }, hasTouch: true });
   page = await phone.context.newPage();
   await join(page, yard.server.url, yard.codes[0]!);

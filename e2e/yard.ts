@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { jobFolder } from '../packages/cli/src/job-folder.ts';
 import { planJob, type Tool } from '../packages/core/src/index.ts';
-import { issuedValves, readJob } from '../packages/papers/src/index.ts';
+import { issuedValves, type OpenFile, readJob } from '../packages/papers/src/index.ts';
 import { idOf, issuePlan, utf8 } from '../packages/record/src/index.ts';
 import { atDesk } from '../packages/server/src/log/desk.ts';
 import { openEnrolment } from '../packages/server/src/log/devices.ts';
@@ -12,6 +12,7 @@ import { openStore } from '../packages/store/src/index.ts';
 import { keepPin, syncBook } from '../packages/sync/src/index.ts';
 import { jobId, type RunningServer, startServer, yardOnDisk } from '../torture/yard-on-disk.ts';
 
+const numbered = (n: number) => Uint8Array.from({ length: 16 }, (_, i) => (n >>> (8 * (i % 4))) & 255);
 const sixteen = (n: number) => new Uint8Array(16).fill(n);
 export const JOB = jobId(7);
 export const CREW = { id: idOf('person', sixteen(21)), name: 'Ewa Lind', pin: '2468' };
@@ -20,6 +21,8 @@ export const MATE = { id: idOf('person', sixteen(22)), name: 'Tom Brae', pin: '1
 /** A yard with the demo job issued, two people with PINs, and codes for so many phones: the server as it ships, in its own process. */
 export interface Yard {
   readonly server: RunningServer;
+  /** where its books lie */
+  readonly data: string;
   readonly codes: readonly string[];
   readonly jointOf: (tag: string) => string;
   /** the planner's own device */
@@ -28,8 +31,18 @@ export interface Yard {
   readonly close: () => Promise<void>;
 }
 
-/** `loaded`: tools whose charts lie in the yard’s own book. */
-export async function openYard(phones: number, loaded: readonly Tool[] = []): Promise<Yard> {
+const DEMO = jobFolder('demo');
+
+export interface YardOptions {
+  /** tools whose charts lie in the yard’s own book */
+  readonly loaded?: readonly Tool[];
+  /** another job folder than the demo’s */
+  readonly open?: OpenFile;
+  /** where the product that serves it lies, where it is not this checkout */
+  readonly product?: string;
+}
+
+export async function openYard(phones: number, { loaded = [], open = DEMO, product }: YardOptions = {}): Promise<Yard> {
   const folder = mkdtempSync(join(tmpdir(), 'clampwright-yard-'));
   const where = { folder: join(folder, 'data') };
   const yard = await yardOnDisk(where, 1, [JOB]);
@@ -51,7 +64,7 @@ export async function openYard(phones: number, loaded: readonly Tool[] = []): Pr
     },
   );
   await store.close();
-  const server = await startServer({}, ['--data', where.folder]);
+  const server = await startServer({}, ['--data', where.folder], [], product);
   const office = yard.phones[0]!;
   const { device } = office;
   const planner = idOf('person', sixteen(20));
@@ -66,10 +79,10 @@ export async function openYard(phones: number, loaded: readonly Tool[] = []): Pr
     [MATE.id, MATE.name, ['crew']],
   ] as const)
     await device.append(JOB, 'person-enrolled', { person, name: await device.attach(JOB, utf8(name)), roles: [...roles] });
-  const job = readJob(jobFolder('demo')).job!;
+  const job = readJob(open).job!;
   const plan = planJob(job);
-  const { valves } = issuedValves(jobFolder('demo'), job.tools);
-  const ids = new Map([...plan.joints, ...valves].map(({ tag }, at) => [tag, idOf('joint', sixteen(40 + at))]));
+  const { valves } = issuedValves(open, job.tools);
+  const ids = new Map([...plan.joints, ...valves].map(({ tag }, at) => [tag, idOf('joint', numbered(40 + at))]));
   const issue = issuePlan(job, plan, valves, { number: 'P-1', jointId: (tag) => ids.get(tag)! });
   for (const bytes of issue.attachments) await device.attach(JOB, bytes);
   for (const { kind, body } of issue.entries) await device.append(JOB, kind, body, { by: planner });
@@ -80,6 +93,7 @@ export async function openYard(phones: number, loaded: readonly Tool[] = []): Pr
   await sync();
   return {
     server,
+    data: where.folder,
     codes,
     office,
     sync,

@@ -14,7 +14,8 @@ for (let seed = Number(first); Date.now() < until; seed += 1) {
     writeSync(1, `at ${seed}\n`);
     said = Date.now();
   }
-  const began = performance.now();
+  // time of the processor counts where it is less: a busy machine is no fault of a reader
+  const [began, used] = [performance.now(), process.cpuUsage()];
   try {
     const notices = await fuzzed.next(randomBy(seed));
     if (notices.length > 0) refused += 1;
@@ -32,7 +33,8 @@ for (let seed = Number(first); Date.now() < until; seed += 1) {
           .join(' | ')}\n`,
       );
   }
-  const took = performance.now() - began;
+  const { user, system } = process.cpuUsage(used);
+  const took = Math.min(performance.now() - began, (user + system) / 1000);
   if (took > SLOW_MS) {
     slow += 1;
     writeSync(1, `slow ${seed} ${took.toFixed(0)} ms\n`);

@@ -60,8 +60,10 @@ export async function startServer(
   env: Readonly<Record<string, string>>,
   args: readonly string[],
   before: readonly string[] = [],
+  product = '.',
 ): Promise<RunningServer> {
-  const command = [...before, process.execPath, 'packages/cli/bin/clampwright.mjs', 'serve', '--port', '0', '--quiet', ...args];
+  const port = args.includes('--port') ? [] : ['--port', '0'];
+  const command = [...before, process.execPath, `${product}/packages/cli/bin/clampwright.mjs`, 'serve', ...port, '--quiet', ...args];
   const child = spawn(command[0]!, command.slice(1), { env: { ...process.env, ...env }, stdio: ['ignore', 'pipe', 'pipe'] });
   let output = '';
   const ended = new Promise<number | string>((resolve) => child.once('exit', (code, signal) => resolve(code ?? signal ?? 'unknown')));

@@ -9,6 +9,7 @@ export { isSignedBy, type KeyPair, keyPairOf, sign } from './bytes/keys.ts';
 export { joinBytes, readUtf8, sameBytes, utf8 } from './bytes/text.ts';
 export { checkHead, headBytes, readHead, type SignedHead, signHead } from './chain/head.ts';
 export { type Receipt, readReceipt, receiptBytes } from './chain/receipt.ts';
+export { chainSchemas } from './chain/schemas.ts';
 export { type ByteSource, bytesOf, bytesSource, checkSection, Misfit, readSections } from './container/read.ts';
 export { type Section, sectionOf, writeContainer } from './container/write.ts';
 export { type Envelope, type Kept, LARGEST_ENTRY_BYTES, readEntry } from './entry/envelope.ts';

@@ -21,10 +21,10 @@ export interface TestBook {
 }
 
 /** A planner and three phones on `joints` joints of twelve bolts; one phone was copied and both went on. */
-export function testBook(joints = 2, { copied = true } = {}): TestBook {
+export function testBook(joints = 2, { copied = true, bolts = 12 } = {}): TestBook {
   const planner = testWriter(1);
   const phones = [testWriter(2), testWriter(3), testWriter(4)];
-  const slices = Array.from({ length: joints }, (_, i) => testSlice(i + 1, 12));
+  const slices = Array.from({ length: joints }, (_, i) => testSlice(i + 1, bolts));
   const entries = openingEntries(planner, phones, slices);
   const heads: SignedHead[] = [planner.head()];
   const by = personId(2);
@@ -32,7 +32,7 @@ export function testBook(joints = 2, { copied = true } = {}): TestBook {
   for (let joint = 0; joint < joints; joint += 1) {
     const phone = phones[joint % 2]!;
     for (const [i, step] of TEST_STEPS.entries())
-      for (let bolt = 1; bolt <= 12; bolt += 1)
+      for (let bolt = 1; bolt <= bolts; bolt += 1)
         entries.push(
           phone.write(
             'bolt-tightened',

@@ -1,22 +1,29 @@
 import {
   type BodyOf,
+  canonicalBytes,
   deviceIdOf,
   EMPTY_FRONTIER,
+  type Envelope,
   type Frontier,
   type Hash,
   hashOf,
   headBytes,
   isSignOff,
+  type Json,
   type Kept,
   type KeyPair,
   type KindName,
+  type Receipt,
   readEntry,
   readUtf8,
+  receiptBytes,
   signHead,
   utf8,
   writeEntry,
 } from '@clampwright/record';
 import { keyOf } from './keys.ts';
+import { linesOf } from './lines.ts';
+import type { Row } from './page.ts';
 import type { Shelf } from './shelf.ts';
 
 /** What a device knows of its own chain in one book. */
@@ -96,10 +103,7 @@ export function openDevice({ shelf, keys, now, offsetMinutes = () => -now().getT
     cursor: async (job) => readCursor(await shelf.get(keyOf.cursor(job))),
     outbox: (job) => kept(keyOf.outbox(job)),
     attachment: (job, hash) => shelf.get(keyOf.attachment(job, hash)),
-    entries: async (job, from = 0) => {
-      const log = (await shelf.scan(keyOf.log(job), { from: keyOf.place(job, from) })).map(([, bytes]) => read(entryOfPlace(bytes)));
-      return [...log, ...(await kept(keyOf.outbox(job)))];
-    },
+    entries: async (job, from = 0) => [...(await loggedFrom(shelf, job, from)), ...(await kept(keyOf.outbox(job)))],
     attach: async (job, bytes) => {
       const hash = hashOf(bytes);
       await shelf.write({
@@ -154,8 +158,44 @@ export const toJson = (value: unknown): Uint8Array => utf8(JSON.stringify(value)
 const readJson = <T>(bytes: Uint8Array | undefined): T | undefined =>
   bytes === undefined ? undefined : (JSON.parse(readUtf8(bytes)!) as T);
 
-/** A place in the log as it lies on the shelf: receipt, newline, entry. */
-export const entryOfPlace = (bytes: Uint8Array): Uint8Array => bytes.slice(bytes.indexOf(10) + 1);
+/** A stretch of the log as it lies on the shelf under the place of its first row: receipt and entry by turns, as they came. */
+export const stretchBytes = (rows: readonly Row[]): Uint8Array =>
+  linesOf(rows.flatMap(({ receipt, bytes }) => [receiptBytes(receipt), bytes]));
+
+/**
+ * The rows of a stretch. All of it was checked against the log's root when it came, before it was put there, so that a phone that opens a
+ * long job reads only what it says.
+ */
+export function rowsOf(stretch: Uint8Array): { readonly index: number; readonly kept: Kept }[] {
+  const text = readUtf8(stretch);
+  if (text === undefined || !text.endsWith('\n')) throw new Error('the device’s storage is damaged: a stretch of the log is cut short');
+  // canonical JSON holds no line feed, so that the lines of a stretch are read in one go
+  const lines = JSON.parse(`[${text.slice(0, -1).replaceAll('\n', ',')}]`) as (Receipt | Envelope)[];
+  return Array.from({ length: lines.length / 2 }, (_, at) => {
+    const { index, entry: hash } = lines[2 * at] as Receipt;
+    return { index, kept: new Stretched(hash, lines[2 * at + 1] as Envelope) };
+  });
+}
+
+/** An entry as read from a stretch; its bytes are seldom asked for, and canonical JSON has one spelling. */
+class Stretched implements Kept {
+  constructor(
+    readonly hash: Kept['hash'],
+    readonly entry: Envelope,
+  ) {}
+  get bytes(): Uint8Array {
+    return canonicalBytes(this.entry as unknown as Json);
+  }
+}
+
+/** The log from a place on; a place inside a stretch has it read from its beginning. */
+async function loggedFrom(shelf: Shelf, job: string, from: number): Promise<Kept[]> {
+  const begins = from === 0 || (await shelf.get(keyOf.place(job, from))) !== undefined;
+  const { size } = readCursor(await shelf.get(keyOf.cursor(job)));
+  if (from >= size) return [];
+  const stretches = await shelf.scan(keyOf.log(job), begins ? { from: keyOf.place(job, from) } : {});
+  return stretches.flatMap(([, bytes]) => rowsOf(bytes)).flatMap(({ index, kept }) => (index < from ? [] : [kept]));
+}
 
 interface CursorText {
   readonly size: number;

@@ -6,9 +6,14 @@ export interface Shelf {
   readonly get: (key: string) => Promise<Uint8Array | undefined>;
   /** keys that begin with `prefix`, from `from` on, in order */
   readonly scan: (prefix: string, options?: { readonly from?: string; readonly limit?: number }) => Promise<readonly Kept[]>;
-  readonly write: (change: { readonly put?: readonly Kept[]; readonly remove?: readonly string[] }) => Promise<void>;
+  readonly write: (change: { readonly put?: readonly Kept[]; readonly remove?: readonly (string | KeyRange)[] }) => Promise<void>;
 }
 type Kept = readonly [key: string, value: Uint8Array];
+/** Every key from one to another, both among them. */
+export interface KeyRange {
+  readonly from: string;
+  readonly to: string;
+}
 
 /** A shelf that lasts as long as the process: for tests and simulated days. `copy` is a phone restored from a backup of this one. */
 export function memoryShelf(
@@ -51,7 +56,10 @@ export function memoryShelf(
         }
         kept.set(key, value);
       }
-      for (const key of remove) if (kept.delete(key)) keys = undefined;
+      for (const one of remove) {
+        const gone = typeof one === 'string' ? [one] : [...kept.keys()].filter((key) => key >= one.from && key <= one.to);
+        for (const key of gone) if (kept.delete(key)) keys = undefined;
+      }
     },
   };
 }

@@ -2,7 +2,7 @@ import { type Notice, notice } from '@clampwright/core';
 import {
   type Checkpoint,
   grow,
-  joinBytes,
+  type Kept,
   leafHash,
   type NoteKey,
   openCheckpoint,
@@ -14,9 +14,10 @@ import {
   utf8,
 } from '@clampwright/record';
 import { LARGEST_BATCH_BYTES, MOST_ENTRIES, writeBatch } from './batch.ts';
-import { type Chain, type Cursor, cursorBytes, type Device, entryOfPlace, read, toJson } from './device.ts';
+import { type Chain, type Cursor, cursorBytes, type Device, read, rowsOf, stretchBytes, toJson } from './device.ts';
 import { keyOf } from './keys.ts';
 import { readPage } from './page.ts';
+import type { KeyRange } from './shelf.ts';
 import type { Answer, Transport } from './transport.ts';
 
 /** How one sync of one book went. Whatever was reached is kept: the next goes on from there. */
@@ -136,22 +137,18 @@ const keep = (device: Device, job: string, rows: NonNullable<ReturnType<typeof r
     const chain = await device.chain(job);
     const unseen = { ...chain.unseen };
     let { counter } = chain;
-    const remove: string[] = [];
     for (const { kept } of rows) {
       counter = Math.max(counter, kept.entry.counter);
       if (kept.entry.device !== device.id) unseen[kept.entry.device] = kept.hash;
-      else {
-        const key = keyOf.waiting(job, kept.entry.sequence);
-        const waiting = await device.shelf.get(key);
-        // a copied phone may have told another thing at the same place: that one stays
-        if (waiting && sameBytes(waiting, kept.bytes)) remove.push(key, keyOf.signedHead(job, kept.entry.sequence));
-      }
     }
+    const remove = await cameBack(
+      device,
+      job,
+      rows.map(({ kept }) => kept).filter(({ entry }) => entry.device === device.id),
+    );
     await device.shelf.write({
       put: [
-        ...rows.map(
-          ({ receipt, bytes }) => [keyOf.place(job, receipt.index), joinBytes(receiptBytes(receipt), Uint8Array.of(10), bytes)] as const,
-        ),
+        ...(rows.length === 0 ? [] : [[keyOf.place(job, rows[0]!.receipt.index), stretchBytes(rows)] as const]),
         [keyOf.cursor(job), cursorBytes(cursor)],
         [keyOf.chain(job), toJson({ ...chain, counter, unseen } satisfies Chain)],
       ],
@@ -159,11 +156,31 @@ const keep = (device: Device, job: string, rows: NonNullable<ReturnType<typeof r
     });
   });
 
+/** What may leave the outbox: what waits as it came back in the log. A copied phone may have told another thing at the same place: that one stays. */
+async function cameBack(device: Device, job: string, own: readonly Kept[]): Promise<(string | KeyRange)[]> {
+  if (own.length === 0) return [];
+  const places = own.map(({ entry }) => entry.sequence);
+  const [first, last] = [Math.min(...places), Math.max(...places)];
+  const within = { from: keyOf.waiting(job, first), limit: last - first + 1 };
+  const waiting = new Map(await device.shelf.scan(keyOf.outbox(job), within));
+  const alike = own.filter(({ entry, bytes }) => {
+    const there = waiting.get(keyOf.waiting(job, entry.sequence));
+    return there !== undefined && sameBytes(there, bytes);
+  });
+  // mostly a whole stretch comes back as it went
+  if (alike.length === last - first + 1)
+    return [
+      { from: keyOf.waiting(job, first), to: keyOf.waiting(job, last) },
+      { from: keyOf.signedHead(job, first), to: keyOf.signedHead(job, last) },
+    ];
+  return alike.flatMap(({ entry }) => [keyOf.waiting(job, entry.sequence), keyOf.signedHead(job, entry.sequence)]);
+}
+
 /** Puts what the device wrote itself, and had already seen in the log, back into its outbox; false where nothing was to be put back. */
 const offerAgain = (device: Device, job: string): Promise<boolean> =>
   device.alone(job, async () => {
     const own = (await device.shelf.scan(keyOf.log(job)))
-      .map(([, bytes]) => read(entryOfPlace(bytes)))
+      .flatMap(([, bytes]) => rowsOf(bytes).map(({ kept }) => kept))
       .filter(({ entry }) => entry.device === device.id);
     const chain = await device.chain(job);
     if (own.length === 0 && chain.acknowledged === 0) return false;

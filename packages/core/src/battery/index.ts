@@ -10,7 +10,8 @@ export {
   usableEnergy,
 } from './battery.ts';
 export { batteryNotices } from './battery-notices.ts';
-export { type Belief, type DrawLine, drawBetweenDrops, drawLine, learnt, learntFromDrop, nextChargeBound } from './learn.ts';
+export { type Belief, drawBetweenDrops, learnt, learntFromDrop } from './learn.ts';
+export { type DrawLine, drawLine, nextChargeBound } from './log-statistics.ts';
 export { type Supply, supplyNotices } from './other-supplies.ts';
 export {
   canPush,

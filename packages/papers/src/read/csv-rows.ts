@@ -17,14 +17,10 @@ interface Parsed {
 const MOST_BROKEN = 20;
 
 /**
- * The records of a CSV text with `\n` line ends. A row whose quotation marks do not fit is set aside, and reading goes on in the
- * line below it. `undefined`: so many are broken that nothing can be relied on.
+ * Hands out the records of a CSV text with `\n` line ends, one after the other. A row whose quotation marks do not fit is set aside and
+ * given back, and reading goes on in the line below it. `undefined`: so many are broken that nothing can be relied on.
  */
-export function csvRows(
-  text: string,
-  delimiter: string,
-): { readonly rows: readonly Row[]; readonly broken: readonly BrokenRow[] } | undefined {
-  const rows: Row[] = [];
+export function csvRows(text: string, delimiter: string, visit: (row: Row) => void): readonly BrokenRow[] | undefined {
   const broken: BrokenRow[] = [];
   let rest = text;
   let above = 0;
@@ -32,7 +28,7 @@ export function csvRows(
     let ended = { rows: 0, lines: 0 };
     const keep = ({ record, info }: Parsed) => {
       ended = { rows: info.records + info.empty_lines, lines: info.lines };
-      rows.push({ row: above + ended.rows, cells: record });
+      visit({ row: above + ended.rows, cells: record });
       return null;
     };
     const problem = problemIn(rest, delimiter, keep);
@@ -49,7 +45,7 @@ export function csvRows(
     rest = end === -1 ? '' : rest.slice(end + 1);
     above = row;
   }
-  return { rows, broken };
+  return broken;
 }
 
 function problemIn(text: string, delimiter: string, keep: (parsed: Parsed) => null): string | undefined {

@@ -2,6 +2,7 @@ import { type Notice, notice, type Outcome, refused } from '@clampwright/core';
 import { csvRows } from './csv-rows.ts';
 import { decode } from './decode.ts';
 import { placeOfCell } from './place.ts';
+import type { Row } from './row.ts';
 import { HEAD_ROWS, type TableSource } from './table-source.ts';
 
 /** Rows beyond this are refused before parsing. */
@@ -23,22 +24,24 @@ export function csvSources(
       hidden: false,
       decimals: separator === ';' ? 'comma' : 'point',
       ragged: false,
-      head: () => ({ ok: true, value: csvRows(firstLines(text), separator)?.rows ?? [] }),
-      all: () => all(text, separator, file),
+      head: () => {
+        const rows: Row[] = [];
+        return { ok: true, value: csvRows(firstLines(text), separator, (row) => rows.push(row)) ? rows : [] };
+      },
+      all: (visit) => all(text, separator, file, visit),
     }),
   );
   return { ok: true, value: { sources, notices: decoded.value.notices } };
 }
 
-function all(text: string, separator: string, file: string): ReturnType<TableSource['all']> {
-  const parsed = csvRows(text, separator);
-  if (!parsed) return refused(notice('csv-broken', { problem: 'too many rows have open quotation marks' }, { file }));
+function all(text: string, separator: string, file: string, visit: (row: Row) => void): ReturnType<TableSource['all']> {
+  const broken = csvRows(text, separator, visit);
+  if (!broken) return refused(notice('csv-broken', { problem: 'too many rows have open quotation marks' }, { file }));
   return {
     ok: true,
     value: {
-      rows: parsed.rows,
-      lost: parsed.broken.map(({ row, line }) => ({ row, cells: line.split(separator) })),
-      notices: parsed.broken.map(({ row, problem, line }) => notice('csv-broken', { problem }, placeOfCell({ file }, row, '', line))),
+      lost: broken.map(({ row, line }) => ({ row, cells: line.split(separator) })),
+      notices: broken.map(({ row, problem, line }) => notice('csv-broken', { problem }, placeOfCell({ file }, row, '', line))),
     },
   };
 }

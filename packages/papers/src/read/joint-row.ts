@@ -42,7 +42,7 @@ export function readJointRow(reader: Reader): JointRow | undefined {
     says,
     subgroup,
     place: reader.place,
-    at: (column, read) => reader.at(column, read),
+    at: reader.places(),
     ...(count === undefined ? {} : { count }),
     ...(positions === undefined ? {} : { positions }),
     ...(bolt === undefined ? {} : { single: true }),

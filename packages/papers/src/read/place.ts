@@ -2,8 +2,8 @@ import type { Notice, Place } from '@clampwright/core';
 import type { Decimals } from './read-number.ts';
 import { columnLetter, type Row } from './row.ts';
 
-/** A table as it stood in the file: headings, and cells with the row number a spreadsheet shows. CSV and XLSX give the same. */
-export interface Table {
+/** Where a table stands and what its headings are. CSV and XLSX give the same. */
+export interface TableHead {
   readonly file: string;
   /** of a workbook */
   readonly sheet?: string;
@@ -12,6 +12,10 @@ export interface Table {
   /** how decimals are written in text cells here */
   readonly decimals: Decimals;
   readonly headings: readonly string[];
+}
+
+/** All of a table. */
+export interface Table extends TableHead {
   readonly rows: readonly Row[];
   /** rows that could not be taken, as far as their cells can be told apart */
   readonly lost: readonly Row[];
@@ -35,5 +39,5 @@ export function placeOfCell(table: Pick<Table, 'file' | 'sheet'>, row: number, c
 }
 
 /** How decimals are written in one cell: a true number has its point, whatever the file's people use. */
-export const decimalsIn = (table: Table, row: Row, index: number | undefined): Decimals =>
+export const decimalsIn = (table: TableHead, row: Row, index: number | undefined): Decimals =>
   index !== undefined && row.exact?.includes(index) ? 'point' : table.decimals;

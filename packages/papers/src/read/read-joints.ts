@@ -4,7 +4,7 @@ import type { HeadingMemory } from './heading-memory.ts';
 import { joinRows } from './join-rows.ts';
 import { type JointRow, readJointRow } from './joint-row.ts';
 import { RowReader } from './row-reader.ts';
-import { readTable } from './table.ts';
+import { openTable } from './table.ts';
 import { JOINT_FIELDS, type JointColumn } from './tables/joint-list.ts';
 
 export interface JointList {
@@ -26,28 +26,36 @@ export function readJoints(
   defaultRule?: string,
 ): JointList {
   const required = defaultRule === undefined ? [...REQUIRED, 'rule' as const] : REQUIRED;
-  const table = readTable(bytes, file, { table: 'joints', required, memory });
+  const table = openTable(bytes, file, { table: 'joints', required, memory });
   if (!table.ok) return { joints: [], notices: table.notices };
-  const columns = recogniseColumns(table.value, 'joints', required, memory);
-  const notices: Notice[] = [...table.value.notices, ...columns.notices];
+  const { head, each } = table.value;
+  const columns = recogniseColumns(head, 'joints', required, memory);
   const tagColumn = columns.at.get('tag')?.index;
-  if (tagColumn === undefined || columns.notices.some(({ code }) => levelOf(code) === 'fault')) return { joints: [], notices };
+  const unusable = tagColumn === undefined || columns.notices.some(({ code }) => levelOf(code) === 'fault');
   const byTag = new Map<string, JointRow[]>();
-  const faulty = new Set(table.value.lost.map(({ cells }) => cells[tagColumn]?.trim()));
-  for (const row of table.value.rows) {
-    const reader = new RowReader<JointColumn>(table.value, columns, JOINT_FIELDS, units, row);
+  const faulty = new Set<string | undefined>();
+  const ofRows: Notice[] = [];
+  const rest = each((row) => {
+    if (unusable) return;
+    const reader = new RowReader<JointColumn>(head, columns, JOINT_FIELDS, units, row);
     const read = readJointRow(reader);
-    notices.push(...reader.notices);
+    ofRows.push(...reader.notices);
     if (!read) {
       faulty.add(row.cells[tagColumn]?.trim());
-      continue;
+      return;
     }
     const known = byTag.get(read.tag);
     if (known) known.push(read);
     else byTag.set(read.tag, [read]);
-  }
+  });
+  if (!rest.ok) return { joints: [], notices: rest.notices };
+  const notices: Notice[] = [...rest.value.notices, ...columns.notices, ...ofRows];
+  if (unusable) return { joints: [], notices };
+  for (const { cells } of rest.value.lost) faulty.add(cells[tagColumn]?.trim());
   const joints: Joint[] = [];
   for (const [tag, rows] of byTag) {
+    // what was read of a joint is not needed any more when it is one
+    byTag.delete(tag);
     if (faulty.has(tag)) continue;
     const { joint, notices: found } = joinRows(tag, rows, defaultRule);
     notices.push(...found);

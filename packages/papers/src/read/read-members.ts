@@ -4,6 +4,7 @@ import { csvRows } from './csv-rows.ts';
 import { decode } from './decode.ts';
 import { membersFileSchema, membersSchema } from './members-yaml.ts';
 import { load, type OpenFile } from './open-file.ts';
+import type { Row } from './row.ts';
 import { stated } from './stated.ts';
 import { checkValue, readYaml } from './yaml-file.ts';
 
@@ -95,10 +96,11 @@ function matrixOf(open: OpenFile, file: string, source: string, place: Place): O
   const decoded = decode(bytes.value, file);
   if (!decoded.ok) return decoded;
   const delimiter = decoded.value.text.includes(';') ? ';' : ',';
-  const table = csvRows(decoded.value.text, delimiter);
-  if (!table || table.broken.length > 0) return refused(notice('csv-broken', { problem: 'rows that cannot be read' }, { file }));
+  const table: Row[] = [];
+  const broken = csvRows(decoded.value.text, delimiter, (row) => table.push(row));
+  if (!broken || broken.length > 0) return refused(notice('csv-broken', { problem: 'rows that cannot be read' }, { file }));
   const figure = (cell: string) => Number(delimiter === ';' ? cell.replace(',', '.') : cell);
-  const wrong = table.rows.flatMap(({ row, cells }) =>
+  const wrong = table.flatMap(({ row, cells }) =>
     cells.flatMap((cell, i) =>
       cell !== '' && Number.isFinite(figure(cell))
         ? []
@@ -106,6 +108,6 @@ function matrixOf(open: OpenFile, file: string, source: string, place: Place): O
     ),
   );
   if (wrong.length > 0) return refused(...wrong.slice(0, 20));
-  const rows = table.rows.map(({ cells }) => cells.map((cell) => figure(cell)));
+  const rows = table.map(({ cells }) => cells.map((cell) => figure(cell)));
   return { ok: true, value: { kind: 'matrix', rows, source: { standard: source, provenance: 'engineer' } } };
 }

@@ -1,7 +1,7 @@
 import { type Millimetre, type Notice, notice, type Outcome, type Place } from '@clampwright/core';
 import type { Columns } from './columns.ts';
 import type { Field } from './field.ts';
-import { decimalsIn, placeOfCell, placeOfRow, type Table } from './place.ts';
+import { decimalsIn, placeOfCell, placeOfRow, type TableHead } from './place.ts';
 import { DEFAULT_UNIT, type Dimension, isValue, notAValue, readCoordinate, readQuantity, type ValueOf } from './quantity.ts';
 import type { Row } from './row.ts';
 
@@ -11,7 +11,7 @@ export class RowReader<K extends string> {
   readonly place: Place;
 
   constructor(
-    private readonly table: Table,
+    private readonly table: TableHead,
     private readonly columns: Columns<K>,
     private readonly meanings: Readonly<Record<K, Field>>,
     private readonly units: 'metric' | 'US',
@@ -78,8 +78,17 @@ export class RowReader<K extends string> {
   }
 
   at(key: K, read: string): Place {
-    const column = this.columns.at.get(key);
-    return placeOfCell(this.table, this.row.row, column?.heading ?? this.meanings[key].says, read, column?.index);
+    return this.places()(key, read);
+  }
+
+  /** Says where a cell of this row is, long after its cells are gone. */
+  places(): (key: K, read: string) => Place {
+    const { table, columns, meanings } = this;
+    const { row } = this.row;
+    return (key, read) => {
+      const column = columns.at.get(key);
+      return placeOfCell(table, row, column?.heading ?? meanings[key].says, read, column?.index);
+    };
   }
 
   private cell(key: K): string | undefined {

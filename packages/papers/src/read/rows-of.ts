@@ -18,9 +18,10 @@ export function rowsOf(open: OpenFile, file: string, sheet?: string): Outcome<re
       return { source, cells: head.ok ? head.value.reduce((sum, { cells }) => sum + cells.length, 0) : 0 };
     })
     .reduce((best, one) => (one.cells > best.cells ? one : best));
-  const all = widest.source.all();
+  const rows: Row[] = [];
+  const all = widest.source.all((row) => rows.push(row));
   if (!all.ok) return all;
-  return { ok: true, value: [...all.value.rows, ...all.value.lost].sort((a, b) => a.row - b.row) };
+  return { ok: true, value: [...rows, ...all.value.lost].sort((a, b) => a.row - b.row) };
 }
 
 function workbook(bytes: Uint8Array, file: string, sheet: string | undefined) {

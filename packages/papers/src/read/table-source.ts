@@ -15,5 +15,6 @@ export interface TableSource {
   readonly ragged: boolean;
   /** the first rows */
   readonly head: () => Outcome<readonly Row[]>;
-  readonly all: () => Outcome<{ readonly rows: readonly Row[]; readonly lost: readonly Row[]; readonly notices: readonly Notice[] }>;
+  /** Hands out every row as it is read; where it is refused in the end, what was handed out counts for nothing. */
+  readonly all: (visit: (row: Row) => void) => Outcome<{ readonly lost: readonly Row[]; readonly notices: readonly Notice[] }>;
 }

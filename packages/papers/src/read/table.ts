@@ -3,7 +3,7 @@ import { type HeadingRow, headingFit } from './columns.ts';
 import { csvSources } from './csv-source.ts';
 import type { HeadingMemory } from './heading-memory.ts';
 import { sheetOf } from './open-file.ts';
-import { placeOfRow, type Table } from './place.ts';
+import { placeOfRow, type Table, type TableHead } from './place.ts';
 import type { Row } from './row.ts';
 import type { TableSource } from './table-source.ts';
 import { type FieldOf, TABLES, type TableName } from './tables/index.ts';
@@ -26,13 +26,29 @@ interface Found {
   readonly complete: boolean;
 }
 
+/** A table whose headings are found; its rows are handed out as they are read. */
+export interface OpenTable {
+  readonly head: TableHead;
+  /** Every row below the headings; faults of the table come in the end. What is refused then counts for nothing. */
+  readonly each: (visit: (row: Row) => void) => Outcome<Pick<Table, 'lost' | 'notices'>>;
+}
+
 /**
- * Reads a table out of CSV or XLSX bytes; the file's name may go on with `#` and a sheet. The headings are looked for below title rows, and
+ * Opens a table in CSV or XLSX bytes; the file's name may go on with `#` and a sheet. The headings are looked for below title rows, and
  * on each visible sheet; two sheets that would both do are asked. Ragged and broken rows of a CSV file are reported one by one, the good ones kept.
  */
-export function readTable<T extends TableName>(bytes: Uint8Array, path: string, wanted: Wanted<T>): Outcome<Table> {
+export function openTable<T extends TableName>(bytes: Uint8Array, path: string, wanted: Wanted<T>): Outcome<OpenTable> {
   const found = findHead(bytes, path, wanted);
   return found.ok ? tableOf(found.value.best, found.value.said) : found;
+}
+
+/** The whole of a table, for lists that are short. */
+export function readTable<T extends TableName>(bytes: Uint8Array, path: string, wanted: Wanted<T>): Outcome<Table> {
+  const open = openTable(bytes, path, wanted);
+  if (!open.ok) return open;
+  const rows: Row[] = [];
+  const rest = open.value.each((row) => rows.push(row));
+  return rest.ok ? { ok: true, value: { ...open.value.head, rows, ...rest.value } } : rest;
 }
 
 /** Only the headings of a table, and where they stand. */
@@ -95,38 +111,42 @@ function bestRow<T extends TableName>(source: TableSource, rows: readonly Row[],
   return best;
 }
 
-function tableOf({ source, row: head, found }: Found, said: readonly Notice[]): Outcome<Table> {
+function tableOf({ source, row: head, found }: Found, said: readonly Notice[]): Outcome<OpenTable> {
   const { file, sheet } = source;
-  const all = source.all();
-  if (!all.ok) return refused(...said, ...all.notices);
-  const below = head ? all.value.notices.filter(({ place }) => found === 0 || (place?.row ?? head.row) >= head.row) : all.value.notices;
-  const notices: Notice[] = [...said, ...below];
-  if (!head) return refused(...notices, notice('file-empty', { file }, { file, ...(sheet === undefined ? {} : { sheet }) }));
-  const lost = all.value.lost.filter(({ row }) => found === 0 || row > head.row);
-  // a line that cannot be taken apart may have been the headings
-  if (lost.some(({ row }) => row < head.row)) return refused(...notices);
-  const width = head.cells.length;
-  const rows: Row[] = [];
-  const uneven: Row[] = [];
-  for (const one of all.value.rows) {
-    if (one.row <= head.row || !isFull(one)) continue;
-    const surplus = one.cells.slice(width).some((cell) => cell !== '');
-    if (!source.ragged && (surplus || one.cells.length < width)) {
-      notices.push(notice('row-broken', { cells: one.cells.length, wanted: width }, placeOfRow(source, one.row)));
-      uneven.push(one);
-    } else rows.push(one);
+  if (!head) {
+    const all = source.all(() => undefined);
+    const empty = notice('file-empty', { file }, { file, ...(sheet === undefined ? {} : { sheet }) });
+    return refused(...said, ...(all.ok ? all.value.notices : all.notices), ...(all.ok ? [empty] : []));
   }
+  const width = head.cells.length;
   return {
     ok: true,
     value: {
-      file,
-      headingRow: head.row,
-      decimals: source.decimals,
-      headings: head.cells,
-      rows,
-      lost: [...lost, ...uneven],
-      notices,
-      ...(sheet === undefined ? {} : { sheet }),
+      head: {
+        file,
+        headingRow: head.row,
+        decimals: source.decimals,
+        headings: head.cells,
+        ...(sheet === undefined ? {} : { sheet }),
+      },
+      each(visit) {
+        const uneven: Row[] = [];
+        const all = source.all((one) => {
+          if (one.row <= head.row || !isFull(one)) return;
+          const surplus = one.cells.slice(width).some((cell) => cell !== '');
+          if (!source.ragged && (surplus || one.cells.length < width)) uneven.push(one);
+          else visit(one);
+        });
+        if (!all.ok) return refused(...said, ...all.notices);
+        const notices = all.value.notices.filter(({ place }) => found === 0 || (place?.row ?? head.row) >= head.row);
+        const lost = all.value.lost.filter(({ row }) => found === 0 || row > head.row);
+        // a line that cannot be taken apart may have been the headings
+        if (lost.some(({ row }) => row < head.row)) return refused(...said, ...notices);
+        const ofUneven = uneven.map(({ cells, row }) =>
+          notice('row-broken', { cells: cells.length, wanted: width }, placeOfRow(source, row)),
+        );
+        return { ok: true, value: { lost: [...lost, ...uneven], notices: [...said, ...notices, ...ofUneven] } };
+      },
     },
   };
 }

@@ -23,12 +23,13 @@ export function workbookSources(bytes: Uint8Array, file: string, sheet?: string)
           const first = read(HEAD_ROWS);
           return first.ok ? { ok: true, value: first.value.rows } : first;
         },
-        all: () => {
+        all: (visit) => {
           const every = read();
           if (!every.ok) return every;
           const { rows, hidden: rowsHidden } = every.value;
           const said: Notice[] = rowsHidden === 0 ? [] : [notice('rows-hidden', { rows: rowsHidden }, { file, sheet: name })];
-          return { ok: true, value: { rows, lost: [], notices: said } };
+          for (const row of rows) visit(row);
+          return { ok: true, value: { lost: [], notices: said } };
         },
       }),
     );

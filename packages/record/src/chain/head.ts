@@ -7,7 +7,7 @@ import { isSignedBy, type KeyPair, sign } from '../bytes/keys.ts';
 import { field, z } from '../entry/field.ts';
 
 /** A device's word for its chain up to and including one entry. */
-const head = z.strictObject({
+export const head = z.strictObject({
   job: field.book,
   device: field.device,
   sequence: field.count,

@@ -4,7 +4,7 @@ import { utf8 } from '../bytes/text.ts';
 import { field, z } from '../entry/field.ts';
 
 /** The log's word for an entry: its place and when it arrived. Its canonical bytes are the leaf of the Merkle tree. */
-const receipt = z.strictObject({ job: field.book, index: field.count, entry: field.hash, arrived: field.instant });
+export const receipt = z.strictObject({ job: field.book, index: field.count, entry: field.hash, arrived: field.instant });
 export type Receipt = Readonly<z.infer<typeof receipt>>;
 
 /** Canonical as it stands: keys in order, and nothing in them that JSON would write in another way. Made for every entry of a log. */

@@ -36,6 +36,8 @@ export interface JointDraft {
   readonly joint: string;
   tag?: string;
   plan?: { readonly number: string; readonly plan: Hash; readonly slice: Slice; readonly lineOf: ReadonlyMap<number, number> };
+  /** the card that an earlier issue had for it */
+  cardBefore?: Hash;
   datum?: Mention & { readonly agrees: boolean };
   assembly?: Mention & { readonly passed: boolean };
   snug?: Mention & { readonly passed: boolean };

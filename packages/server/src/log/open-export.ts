@@ -1,6 +1,8 @@
 import { notice, type Outcome, refused } from '@clampwright/core';
+import { planSchema } from '@clampwright/papers/schema';
 import {
   bodySchemas,
+  chainSchemas,
   entrySchema,
   hashOf,
   headBytes,
@@ -15,9 +17,11 @@ import {
   utf8,
 } from '@clampwright/record';
 import { checkBook, once, type Row, type Store } from '@clampwright/store';
+import type { z } from 'zod/mini';
 import { entriesOf } from './desk.ts';
 import { type DeviceRecord, deviceRecord } from './devices.ts';
 import { SERVER, type Yard } from './log-key.ts';
+import { type About, about as aboutShape, checkpoints, devices, OPEN_EXPORT, openExportSchemas } from './open-export-schema.ts';
 
 /** A file of an open export. */
 export interface OpenFile {
@@ -28,26 +32,9 @@ export interface OpenFile {
 /** What an import reads from; `undefined`: not there. */
 export type ReadFile = (path: string) => Promise<Uint8Array | undefined>;
 
-const FORMAT = 'clampwright-open-export 1';
 const ABOUT = 'about.json';
 const NEWLINE = Uint8Array.of(10);
 const PAGE = 500;
-
-interface AboutBook {
-  readonly job: string;
-  readonly size: number;
-  readonly root: string;
-  readonly attachments: readonly string[];
-}
-interface About {
-  readonly format: typeof FORMAT;
-  readonly yard?: Yard;
-  readonly books: readonly AboutBook[];
-  /** plans by number, as attachments of the job's book */
-  readonly plans: readonly { readonly number: string; readonly attachment: string }[];
-  /** SHA-256 of every other file */
-  readonly files: Readonly<Record<string, string>>;
-}
 
 /**
  * Everything a job holds as plain files: entries and receipts as the lines they are, signed heads, checkpoints, attachments under their
@@ -58,7 +45,7 @@ export async function* openExport(store: Store, job: string): AsyncGenerator<Ope
   const known = new Set((await store.books()).map((book) => book.job));
   const yard = await store.access.get<Yard>(SERVER, 'yard', 'yard');
   const hashes: Record<string, string> = {};
-  const books: AboutBook[] = [];
+  const books: About['books'] = [];
   const noted = (file: OpenFile): OpenFile => {
     hashes[file.path] = hashOf(file.bytes);
     return file;
@@ -82,14 +69,21 @@ export async function* openExport(store: Store, job: string): AsyncGenerator<Ope
       ),
     ),
   });
-  yield noted({ path: 'schemas/entry.schema.json', bytes: json(entrySchema()) });
-  for (const [name, schema] of Object.entries(bodySchemas()))
-    yield noted({ path: `schemas/entry-${name}.schema.json`, bytes: json(schema) });
+  for (const [name, schema] of Object.entries(schemasOfAll())) yield noted({ path: `schemas/${name}.schema.json`, bytes: json(schema) });
   yield {
     path: ABOUT,
-    bytes: json({ format: FORMAT, ...(yard ? { yard } : {}), books, plans: await plansOf(store, job), files: hashes } satisfies About),
+    bytes: json({ format: OPEN_EXPORT, ...(yard ? { yard } : {}), books, plans: await plansOf(store, job), files: hashes } satisfies About),
   };
 }
+
+/** What every file of the export looks like, for readers that are not ours. */
+const schemasOfAll = (): Readonly<Record<string, unknown>> => ({
+  entry: entrySchema(),
+  ...Object.fromEntries(Object.entries(bodySchemas()).map(([name, schema]) => [`entry-${name}`, schema])),
+  ...chainSchemas(),
+  plan: planSchema(),
+  ...openExportSchemas(),
+});
 
 const json = (value: unknown): Uint8Array => utf8(`${JSON.stringify(value, null, 1)}\n`);
 
@@ -107,14 +101,7 @@ async function attachment(store: Store, job: string, hash: string): Promise<Uint
   return joinBytes(...pieces);
 }
 
-interface PublicDevice {
-  readonly device: string;
-  readonly name: string;
-  readonly key: string;
-  readonly enrolled: string;
-}
-
-async function devicesOf(store: Store, jobs: readonly string[]): Promise<PublicDevice[]> {
+async function devicesOf(store: Store, jobs: readonly string[]): Promise<z.infer<typeof devices>> {
   const ids = new Set((await Promise.all(jobs.map((job) => store.devices(job)))).flat());
   const found = await Promise.all([...ids].sort().map(async (device) => ({ device, record: await deviceRecord(store, device) })));
   return found.flatMap(({ device, record }) => (record ? [{ device, name: record.name, key: record.key, enrolled: record.enrolled }] : []));
@@ -136,9 +123,8 @@ export async function openImport(
   store: Store,
   read: ReadFile,
 ): Promise<Outcome<readonly { readonly job: string; readonly size: number }[]>> {
-  const about = parsed<About>(await read(ABOUT));
-  if (about?.format !== FORMAT || !Array.isArray(about.books) || typeof about.files !== 'object')
-    return misfit(ABOUT, `it is no “${FORMAT}”`);
+  const about = parsed(aboutShape, await read(ABOUT));
+  if (!about) return misfit(ABOUT, `it is no “${OPEN_EXPORT}”`);
   const files = new Map<string, Uint8Array>();
   for (const [path, hash] of Object.entries(about.files)) {
     const bytes = await read(path);
@@ -147,15 +133,19 @@ export async function openImport(
     files.set(path, bytes);
   }
   const there = new Set((await store.books()).map(({ job }) => job));
-  const wanted: { readonly book: AboutBook; readonly rows: Row[] }[] = [];
+  const listed = parsed(devices, files.get('devices.json'));
+  if (!listed) return misfit('devices.json', 'it is damaged');
+  const wanted: { readonly book: About['books'][number]; readonly rows: Row[]; readonly signed: z.infer<typeof checkpoints> }[] = [];
   for (const book of about.books) {
     if (there.has(book.job)) return misfit(`${book.job}/entries.ndjson`, 'its book is in this store already');
     const rows = rowsOf(files.get(`${book.job}/entries.ndjson`));
     if (!rows || rows.length !== book.size)
       return misfit(`${book.job}/entries.ndjson`, 'an entry cannot be read, or does not have its hash');
-    wanted.push({ book, rows });
+    const signed = parsed(checkpoints, files.get(`${book.job}/checkpoints.json`));
+    if (!signed) return misfit(`${book.job}/checkpoints.json`, 'it is damaged');
+    wanted.push({ book, rows, signed });
   }
-  for (const { book, rows } of wanted) {
+  for (const { book, rows, signed } of wanted) {
     for (let from = 0; from < rows.length; from += PAGE) await store.restore(book.job, rows.slice(from, from + PAGE), []);
     const heads = linesOf(files.get(`${book.job}/heads.ndjson`)).map((line) => readHead(line));
     await store.restore(
@@ -163,8 +153,7 @@ export async function openImport(
       [],
       heads.flatMap((head) => (head.ok ? [head.value] : [])),
     );
-    for (const { size, note } of parsed<{ size: number; note: string }[]>(files.get(`${book.job}/checkpoints.json`)) ?? [])
-      await store.putCheckpoint(book.job, size, note);
+    for (const { size, note } of signed) await store.putCheckpoint(book.job, size, note);
     for (const hash of book.attachments) {
       const bytes = files.get(`${book.job}/attachments/${hash}`);
       if (!isHash(hash) || !bytes || !(await store.attachments.put(book.job, hash, once(bytes))))
@@ -176,7 +165,7 @@ export async function openImport(
   }
   // known by its key, and with no token: it has to be enrolled again before it may write
   if (about.yard) await store.access.add(SERVER, 'yard', 'yard', about.yard);
-  for (const { device, name, key, enrolled } of parsed<PublicDevice[]>(files.get('devices.json')) ?? [])
+  for (const { device, name, key, enrolled } of listed)
     await store.access.add(SERVER, 'device', device, {
       key,
       name,
@@ -187,9 +176,10 @@ export async function openImport(
   return { ok: true, value: about.books.map(({ job, size }) => ({ job, size })) };
 }
 
-function parsed<T>(bytes: Uint8Array | undefined): T | undefined {
+function parsed<S extends z.ZodMiniType>(shape: S, bytes: Uint8Array | undefined): z.infer<S> | undefined {
   try {
-    return bytes && (JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes)) as T);
+    const read = bytes && shape.safeParse(JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes)));
+    return read?.success ? read.data : undefined;
   } catch {
     return undefined;
   }

@@ -1,5 +1,9 @@
 import type { Shelf } from '@clampwright/sync';
+import { watched } from '../job/store.ts';
 import type { Database } from './database.ts';
+
+/** The last write did not come onto the disk: every page says so. */
+export const shelfFull = watched(false);
 
 /** Above every character that a key holds. */
 const END = '\uffff';
@@ -15,8 +19,16 @@ export const browserShelf = (db: Database): Shelf => ({
   },
   write: async ({ put = [], remove = [] }) => {
     const change = db.transaction('shelf', 'readwrite', { durability: 'strict' });
-    for (const [key, value] of put) void change.store.put(value, key);
-    for (const key of remove) void change.store.delete(key);
-    await change.done;
+    try {
+      await Promise.all([
+        ...put.map(([key, value]) => change.store.put(value, key)),
+        ...remove.map((one) => change.store.delete(typeof one === 'string' ? one : IDBKeyRange.bound(one.from, one.to))),
+        change.done,
+      ]);
+      shelfFull.set(false);
+    } catch (error) {
+      shelfFull.set(true);
+      throw error;
+    }
   },
 });

@@ -25,6 +25,8 @@ export interface Book {
   readonly refresh: () => Promise<void>;
   readonly joints: () => readonly JointDraft[];
   readonly cardOf: (joint: JointDraft) => JointPlan | undefined;
+  /** by the issue before, where it had another */
+  readonly cardBeforeOf: (joint: JointDraft) => JointPlan | undefined;
   readonly valveOf: (joint: JointDraft) => IssuedValve | undefined;
   /** what a plan was made from */
   readonly jobOf: (plan: string | undefined) => Job | undefined;
@@ -44,8 +46,9 @@ export async function openBook(device: Device, job: string): Promise<Book> {
   const joints = () => fold.ids('joint').map((id) => fold.state('joint', id));
   const latestJob = () => fold.state('book', 'book').plans.findLast(({ withdrawn }) => withdrawn === undefined)?.job;
   const attachments = () => [
-    ...joints().flatMap(({ plan, valve }) => [...(plan ? [plan.slice.card] : []), ...(valve ? [valve.card] : [])]),
-    ...[latestJob()].filter((hash) => hash !== undefined),
+    ...[...joints().flatMap(({ plan, cardBefore, valve }) => [plan?.slice.card, cardBefore, valve?.card]), latestJob()].filter(
+      (hash) => hash !== undefined,
+    ),
     ...fold.ids('tool').flatMap((id) => fold.state('tool', id).sheet ?? []),
     ...fold.ids('person').flatMap((id) => fold.state('person', id).nameHash ?? []),
   ];
@@ -82,6 +85,7 @@ export async function openBook(device: Device, job: string): Promise<Book> {
       return kept;
     },
     cardOf: ({ plan }) => json<JointPlan>(plan?.slice.card),
+    cardBeforeOf: ({ cardBefore }) => json<JointPlan>(cardBefore),
     valveOf: ({ valve }) => json<IssuedValve>(valve?.card),
     jobOf: (number) => json<Job>(fold.state('book', 'book').plans.findLast((one) => one.number === number)?.job),
     loadedTools: () =>

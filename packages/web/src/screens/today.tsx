@@ -146,6 +146,8 @@ function FindJoint({ states }: { readonly states: readonly JointState[] }) {
 function Tools() {
   const say = useSay();
   const { book } = useJob();
+  const [, go] = useLocation();
+  const [other, setOther] = useState('');
   const tools = book.fold.ids('tool').map((id) => book.fold.state('tool', id));
   if (tools.length === 0) return null;
   return (
@@ -170,6 +172,17 @@ function Tools() {
           );
         })}
       </ul>
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          go(`/tool/${encodeURIComponent(other.trim())}`);
+        }}
+      >
+        <Field label={say('today.other-tool')}>
+          <input value={other} onChange={(event) => setOther(event.target.value)} autoCapitalize="characters" autoComplete="off" />
+        </Field>
+        {other.trim() === '' ? null : <Button type="submit">{say('joint.tool-check', { tool: other.trim() })}</Button>}
+      </form>
     </Section>
   );
 }

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { useLocation, useSearchParams } from 'wouter';
+import { loadedTools } from '../job/loaded-tools.ts';
 import { today } from '../job/today.ts';
 import { readNumber } from '../language/read-number.ts';
 import { useSay } from '../language/speech.tsx';
@@ -13,7 +14,10 @@ export function ToolScreen({ tool }: { readonly tool: string }) {
   const [, go] = useLocation();
   const [asked] = useSearchParams();
   const then = asked.get('then') ?? '/';
-  const { name, due, checks } = book.fold.state('tool', tool);
+  const { checks, ...told } = book.fold.state('tool', tool);
+  const loaded = loadedTools(book, world.yard, book.fold.state('book', 'book').plans.at(-1)?.number).find(({ serial }) => serial === tool);
+  const name = told.name ?? loaded?.name;
+  const due = told.due ?? loaded?.chart.certificate.due;
   const [setting, setSetting] = useState('');
   const [reading, setReading] = useState('');
   const torque = readNumber(reading);
@@ -26,10 +30,16 @@ export function ToolScreen({ tool }: { readonly tool: string }) {
     if (passed) go(then);
   };
   const failed = checks.findLast(({ mention }) => mention.on === today())?.passed === false;
+  if (due === undefined)
+    return (
+      <Page title={say('joint.tool-check', { tool })} back={then}>
+        <Banner level="stop">{say('joint.tool-unknown')}</Banner>
+      </Page>
+    );
   return (
     <Page title={say('joint.tool-check', { tool })} back={then}>
       <Soft>
-        {name} {due === undefined ? '' : say(due < today() ? 'today.tool-expired' : 'today.tool-due', { due })}
+        {name} {say(due < today() ? 'today.tool-expired' : 'today.tool-due', { due })}
       </Soft>
       <Soft>{say('joint.tool-check-text')}</Soft>
       {failed ? <Banner level="stop">{say('joint.tool-stop')}</Banner> : null}

@@ -9,7 +9,8 @@ interface MainActionProps {
   readonly label: string;
   /** what the second person is asked */
   readonly which: string;
-  readonly onDone: () => void;
+  /** goes off again only where this fails */
+  readonly onDone: () => Promise<void>;
 }
 
 /** The one big action, guarded as the device is set: held for a moment, or confirmed by the second person. It goes off once. */
@@ -20,7 +21,7 @@ export function MainAction({ guard, label, which, onDone }: MainActionProps) {
   const go = () => {
     if (gone) return;
     setGone(true);
-    onDone();
+    onDone().catch(() => setGone(false));
   };
   if (guard === 'hold')
     return (

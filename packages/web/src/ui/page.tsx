@@ -1,5 +1,7 @@
 import type { ButtonHTMLAttributes, ReactNode } from 'react';
 import { Link } from 'wouter';
+import { shelfFull } from '../device/shelf.ts';
+import { useWatched } from '../job/store.ts';
 import { useSay } from '../language/speech.tsx';
 import css from './page.module.css';
 import { useWorld } from './world-context.ts';
@@ -15,6 +17,7 @@ interface PageProps {
 export function Page({ title, back, children }: PageProps) {
   const say = useSay();
   const world = useWorld();
+  const full = useWatched(shelfFull);
   return (
     <>
       <a className={css.skip} href="#content">
@@ -34,6 +37,7 @@ export function Page({ title, back, children }: PageProps) {
         </div>
       </header>
       <main id="content" className={css.main}>
+        {full ? <Banner level="stop">{say('storage.full')}</Banner> : null}
         {children}
       </main>
     </>

@@ -100,6 +100,7 @@ export const APP_DE: AppTexts = {
   'today.tool-due': 'Kalibrierung fällig {due}',
   'today.tool-expired': 'Kalibrierung abgelaufen am {due}: nicht benutzen',
   'today.batteries': 'Akkus',
+  'today.other-tool': 'Anderes Werkzeug, nach Seriennummer',
   'today.valves': 'Schieber',
   'today.valve': '{verdict, select, stop {nicht bewegen} hand {von Hand} other {mit dem Werkzeug}}',
   'today.battery': '{pulls, plural, =0 {keine Schraube} one {# Schraube} other {# Schrauben}} seit dem Einsetzen',
@@ -151,6 +152,8 @@ export const APP_DE: AppTexts = {
   'joint.tool-passed': 'Bestanden',
   'joint.tool-failed': 'Nicht bestanden',
   'joint.tool-stop': 'Das Werkzeug hat seine Prüfung nicht bestanden. Nicht benutzen; ein anderes nehmen.',
+  'joint.tool-unknown':
+    'Kein Plan auf diesem Gerät nennt dieses Werkzeug, und keine Tabelle davon ist geladen. Keine seiner Einstellungen darf verwendet werden.',
   'joint.begin': 'Zu den Schrauben',
   'joint.cautions': 'Achtung',
   'joint.sign': 'Für den Trupp unterschreiben',
@@ -163,6 +166,10 @@ export const APP_DE: AppTexts = {
   'joint.loosen': 'Lösen',
   'joint.gaps': 'Spalte ablesen',
   'joint.reissued': 'Der Plan wurde neu ausgegeben: {number}. Lesen, was hier steht, bevor es weitergeht.',
+  'joint.step-gone': 'entfällt',
+  'joint.sequence-differs': 'Die Anziehreihenfolge ist eine andere.',
+  'joint.datum-differs': 'Schraube 1 oder die Richtung ist eine andere: neu bestätigen.',
+  'joint.nothing-differs': 'An diesem Anschluss ändert sich für euch nichts.',
 
   // tighten
   'tighten.title': '{tag} anziehen',
@@ -290,6 +297,11 @@ export const APP_DE: AppTexts = {
   'inspect.failed': 'Nicht bestanden',
   'inspect.bolt': 'Schraube {bolt}',
   'inspect.angle': 'Gedrehter Winkel, °',
+  'inspect.extended': 'Die Stichprobe ist abgelehnt. Jetzt werden alle anderen derselben Art angesehen: Schrauben {bolts}',
+  'inspect.wrench': 'Seriennummer deines Schlüssels',
+  'inspect.wrench-hint': 'Dein eigener, kalibrierter; nie das Werkzeug, mit dem angezogen wurde.',
+  'inspect.wrench-own': '{tool} hat Schrauben dieses Anschlusses angezogen: damit wird nicht geprüft.',
+  'inspect.torque': 'Bei {torque} darf die Mutter sich nicht drehen.',
   'inspect.all-passed': 'Alle Schrauben der Stichprobe haben bestanden.',
   'inspect.some-failed':
     '{count, plural, one {# Schraube hat nicht bestanden} other {# Schrauben haben nicht bestanden}}. Das ist eine Nichtkonformität; das Regelwerk sagt, wie die Stichprobe wächst.',

@@ -92,6 +92,7 @@ export const APP_EN = {
   'today.tool-due': 'calibration due {due}',
   'today.tool-expired': 'calibration ran out on {due}: do not use it',
   'today.batteries': 'Batteries',
+  'today.other-tool': 'Another tool, by its serial number',
   'today.valves': 'Gate valves',
   'today.valve': '{verdict, select, stop {must not be moved} hand {by hand} other {with the tool}}',
   'today.battery': '{pulls, plural, =0 {no bolt} one {# bolt} other {# bolts}} since it went in',
@@ -143,6 +144,7 @@ export const APP_EN = {
   'joint.tool-passed': 'Passed',
   'joint.tool-failed': 'Failed',
   'joint.tool-stop': 'The tool failed its check. Do not use it; take another.',
+  'joint.tool-unknown': 'No plan on this device names this tool, and no chart of it is loaded. None of its settings may be used.',
   'joint.begin': 'Go to the bolts',
   'joint.cautions': 'Mind',
   'joint.sign': 'Sign as crew',
@@ -155,6 +157,10 @@ export const APP_EN = {
   'joint.loosen': 'Loosen',
   'joint.gaps': 'Read the gaps',
   'joint.reissued': 'The plan was issued anew: {number}. Read what stands here before you go on.',
+  'joint.step-gone': 'no longer',
+  'joint.sequence-differs': 'The tightening sequence is another.',
+  'joint.datum-differs': 'Bolt 1 or the direction is another: confirm it again.',
+  'joint.nothing-differs': 'At this joint nothing is different for you.',
 
   // tighten
   'tighten.title': 'Tighten {tag}',
@@ -277,6 +283,11 @@ export const APP_EN = {
   'inspect.failed': 'Failed',
   'inspect.bolt': 'Bolt {bolt}',
   'inspect.angle': 'Angle turned, °',
+  'inspect.extended': 'The sample is rejected. All others of the same kind are looked at now: bolts {bolts}',
+  'inspect.wrench': 'Serial number of your wrench',
+  'inspect.wrench-hint': 'Your own, certified; never the tool that tightened.',
+  'inspect.wrench-own': '{tool} tightened bolts of this joint: it cannot inspect them.',
+  'inspect.torque': 'At {torque} the nut must not turn.',
   'inspect.all-passed': 'All bolts of the sample passed.',
   'inspect.some-failed':
     '{count, plural, one {# bolt failed} other {# bolts failed}}. It is a nonconformance; the rule set says how the sample grows.',

@@ -97,6 +97,7 @@ export const APP_ES: AppTexts = {
   'today.tool-due': 'la calibración vence: {due}',
   'today.tool-expired': 'calibración vencida el {due}: no usarla',
   'today.batteries': 'Baterías',
+  'today.other-tool': 'Otra herramienta, por su número de serie',
   'today.valves': 'Válvulas de compuerta',
   'today.valve': '{verdict, select, stop {no mover} hand {a mano} other {con la herramienta}}',
   'today.battery': '{pulls, plural, =0 {ningún tornillo} one {# tornillo} other {# tornillos}} desde que se puso',
@@ -148,6 +149,8 @@ export const APP_ES: AppTexts = {
   'joint.tool-passed': 'Pasa',
   'joint.tool-failed': 'No pasa',
   'joint.tool-stop': 'La herramienta no pasó su comprobación. No usarla; tomar otra.',
+  'joint.tool-unknown':
+    'Ningún plan de este dispositivo nombra esta herramienta y no hay tabla suya cargada. No se puede usar ninguno de sus ajustes.',
   'joint.begin': 'Ir a los tornillos',
   'joint.cautions': 'Cuidado',
   'joint.sign': 'Firmar como cuadrilla',
@@ -160,6 +163,10 @@ export const APP_ES: AppTexts = {
   'joint.loosen': 'Aflojar',
   'joint.gaps': 'Leer la separación',
   'joint.reissued': 'El plan se emitió de nuevo: {number}. Leer lo que dice aquí antes de seguir.',
+  'joint.step-gone': 'ya no',
+  'joint.sequence-differs': 'La secuencia de apriete es otra.',
+  'joint.datum-differs': 'El tornillo 1 o el sentido es otro: confirmar de nuevo.',
+  'joint.nothing-differs': 'En esta unión no cambia nada para vosotros.',
 
   // tighten
   'tighten.title': 'Apretar {tag}',
@@ -287,6 +294,11 @@ export const APP_ES: AppTexts = {
   'inspect.failed': 'No pasa',
   'inspect.bolt': 'Tornillo {bolt}',
   'inspect.angle': 'Ángulo girado, °',
+  'inspect.extended': 'La muestra queda rechazada. Ahora se miran todos los demás del mismo tipo: tornillos {bolts}',
+  'inspect.wrench': 'Número de serie de tu llave',
+  'inspect.wrench-hint': 'La tuya, certificada; nunca la herramienta que apretó.',
+  'inspect.wrench-own': '{tool} apretó tornillos de esta unión: no puede inspeccionarlos.',
+  'inspect.torque': 'A {torque} la tuerca no debe girar.',
   'inspect.all-passed': 'Pasaron todos los tornillos de la muestra.',
   'inspect.some-failed':
     '{count, plural, one {# tornillo no pasó} other {# tornillos no pasaron}}. Es una no conformidad; el conjunto de reglas dice cómo crece la muestra.',

@@ -100,6 +100,7 @@ export const APP_PL: AppTexts = {
   'today.tool-due': 'termin wzorcowania {due}',
   'today.tool-expired': 'wzorcowanie straciło ważność {due}: nie używać',
   'today.batteries': 'Akumulatory',
+  'today.other-tool': 'Inne narzędzie, według numeru seryjnego',
   'today.valves': 'Zasuwy',
   'today.valve': '{verdict, select, stop {nie ruszać} hand {ręcznie} other {narzędziem}}',
   'today.battery': '{pulls, plural, =0 {żadna śruba} one {# śruba} few {# śruby} many {# śrub} other {# śruby}} od włożenia',
@@ -152,6 +153,8 @@ export const APP_PL: AppTexts = {
   'joint.tool-passed': 'Przeszło',
   'joint.tool-failed': 'Nie przeszło',
   'joint.tool-stop': 'Narzędzie nie przeszło sprawdzenia. Nie używać; wziąć inne.',
+  'joint.tool-unknown':
+    'Żaden plan na tym urządzeniu nie wymienia tego narzędzia i nie wczytano jego tabeli. Nie wolno użyć żadnej jego nastawy.',
   'joint.begin': 'Do śrub',
   'joint.cautions': 'Uwaga',
   'joint.sign': 'Podpisać jako brygada',
@@ -164,6 +167,10 @@ export const APP_PL: AppTexts = {
   'joint.loosen': 'Luzować',
   'joint.gaps': 'Odczytać szczeliny',
   'joint.reissued': 'Plan wydano na nowo: {number}. Przeczytać, co tu jest, zanim praca pójdzie dalej.',
+  'joint.step-gone': 'odpada',
+  'joint.sequence-differs': 'Kolejność dokręcania jest inna.',
+  'joint.datum-differs': 'Śruba 1 lub kierunek są inne: potwierdzić na nowo.',
+  'joint.nothing-differs': 'Na tym połączeniu nic się dla was nie zmienia.',
 
   // tighten
   'tighten.title': 'Dokręcanie {tag}',
@@ -292,6 +299,11 @@ export const APP_PL: AppTexts = {
   'inspect.failed': 'Niezgodna',
   'inspect.bolt': 'Śruba {bolt}',
   'inspect.angle': 'Kąt obrotu, °',
+  'inspect.extended': 'Próbka jest odrzucona. Teraz sprawdza się wszystkie pozostałe tego rodzaju: śruby {bolts}',
+  'inspect.wrench': 'Numer seryjny twojego klucza',
+  'inspect.wrench-hint': 'Własny, wzorcowany; nigdy narzędzie, którym dokręcano.',
+  'inspect.wrench-own': '{tool} dokręcał śruby tego połączenia: nie może ich kontrolować.',
+  'inspect.torque': 'Przy {torque} nakrętka nie może się obrócić.',
   'inspect.all-passed': 'Wszystkie śruby próbki przeszły kontrolę.',
   'inspect.some-failed':
     '{count, plural, one {# śruba nie przeszła} few {# śruby nie przeszły} many {# śrub nie przeszło} other {# śruby nie przeszło}}. To niezgodność; zestaw reguł mówi, jak rośnie próbka.',

@@ -99,6 +99,7 @@ export const APP_PT: AppTexts = {
   'today.tool-due': 'a calibração vence: {due}',
   'today.tool-expired': 'calibração caducada em {due}: não usar',
   'today.batteries': 'Baterias',
+  'today.other-tool': 'Outra ferramenta, pelo número de série',
   'today.valves': 'Válvulas de gaveta',
   'today.valve': '{verdict, select, stop {não mover} hand {à mão} other {com a ferramenta}}',
   'today.battery': '{pulls, plural, =0 {nenhum parafuso} one {# parafuso} other {# parafusos}} desde que foi posta',
@@ -150,6 +151,8 @@ export const APP_PT: AppTexts = {
   'joint.tool-passed': 'Passa',
   'joint.tool-failed': 'Não passa',
   'joint.tool-stop': 'A ferramenta não passou na verificação. Não usar; pegar noutra.',
+  'joint.tool-unknown':
+    'Nenhum plano neste dispositivo nomeia esta ferramenta e não há tabela dela carregada. Nenhuma das suas regulações pode ser usada.',
   'joint.begin': 'Ir para os parafusos',
   'joint.cautions': 'Cuidado',
   'joint.sign': 'Assinar como equipa',
@@ -162,6 +165,10 @@ export const APP_PT: AppTexts = {
   'joint.loosen': 'Desapertar',
   'joint.gaps': 'Ler as folgas',
   'joint.reissued': 'O plano foi emitido de novo: {number}. Ler o que está aqui antes de continuar.',
+  'joint.step-gone': 'já não',
+  'joint.sequence-differs': 'A sequência de aperto é outra.',
+  'joint.datum-differs': 'O parafuso 1 ou o sentido é outro: confirmar de novo.',
+  'joint.nothing-differs': 'Nesta ligação nada muda para vocês.',
 
   // tighten
   'tighten.title': 'Apertar {tag}',
@@ -288,6 +295,11 @@ export const APP_PT: AppTexts = {
   'inspect.failed': 'Não passa',
   'inspect.bolt': 'Parafuso {bolt}',
   'inspect.angle': 'Ângulo rodado, °',
+  'inspect.extended': 'A amostra é rejeitada. Agora veem-se todos os outros do mesmo tipo: parafusos {bolts}',
+  'inspect.wrench': 'Número de série da tua chave',
+  'inspect.wrench-hint': 'A tua, certificada; nunca a ferramenta que apertou.',
+  'inspect.wrench-own': '{tool} apertou parafusos desta ligação: não os pode inspecionar.',
+  'inspect.torque': 'A {torque} a porca não pode rodar.',
   'inspect.all-passed': 'Passaram todos os parafusos da amostra.',
   'inspect.some-failed':
     '{count, plural, one {# parafuso não passou} other {# parafusos não passaram}}. É uma não conformidade; o conjunto de regras diz como a amostra cresce.',

@@ -13,6 +13,7 @@ export const cardIssued = defineKind<CardIssued>({
   fold: {
     joint: (joint, { body: { number, plan, slice: issued } }) => {
       const lineOf = new Map(issued.sequence.flatMap((line, at) => line.map((bolt) => [bolt, at] as const)));
+      if (joint.plan && joint.plan.slice.card !== issued.card) joint.cardBefore = joint.plan.slice.card;
       joint.tag = issued.tag;
       joint.plan = { number, plan, slice: issued, lineOf };
       joint.progress.clear();

@@ -8,6 +8,7 @@ import { Banner, Button, Facts, LinkButton, Page, Row, Section, Soft } from '../
 import { useJob } from '../../ui/world-context.ts';
 import { HolderLine } from '../holder-line.tsx';
 import { AssemblyCheck } from './assembly-check.tsx';
+import { Changes } from './changes.tsx';
 import { DatumCheck } from './datum-check.tsx';
 import { Gaps } from './gaps.tsx';
 import { JointDrawing } from './joint-drawing.tsx';
@@ -33,9 +34,7 @@ export function BeforeScreen({ state }: { readonly state: OpenJoint }) {
   return (
     <Page title={joint.tag ?? joint.joint} back="/">
       <Soft>{card.title}</Soft>
-      {book.fold.state('book', 'book').plans.length > 1 ? (
-        <Banner level="mind">{say('joint.reissued', { number: joint.plan!.number })}</Banner>
-      ) : null}
+      <Changes state={state} />
       {joint.released.map(({ mention, name }) => (
         <Soft key={mention.entry}>
           {say('joint.hold', { what: name })} {say('joint.released', { name: (mention.by && book.nameOf(mention.by)) ?? '' })}

@@ -61,7 +61,6 @@ function Pull({ state, current }: { readonly state: OpenJoint; readonly current:
   const [moved, setMoved] = useState(false);
   const [radio, setRadio] = useState(false);
   const [batch, setBatch] = useState(false);
-  const [failed, setFailed] = useState(false);
   const lit = useAwake();
   const last = lastTightened(joint, world.device.id);
   const bolts = chosen ? [chosen.bolt] : current.open[0]!;
@@ -91,27 +90,22 @@ function Pull({ state, current }: { readonly state: OpenJoint; readonly current:
   };
   const degrees = readNumber(angle);
   const record = async (which: readonly number[]) => {
-    try {
-      if (chosen && chosen.why.trim() !== '')
-        await book.record('note-written', { joint: joint.joint, text: chosen.why.trim() }, world.holder);
-      if (which.length === 1)
-        await book.record(
-          'bolt-tightened',
-          { ...told, bolt: which[0]!, ...(degrees === undefined ? {} : { angleMilliDegree: Math.round(degrees * 1000) }) },
-          world.holder,
-        );
-      else await book.record('batch-tightened', { ...told, bolts: [...which] }, world.holder);
-      cheer(settings, say('tighten.bolt', { bolt: which.at(-1)! }));
-      setChosen(undefined);
-    } catch {
-      setFailed(true);
-    }
+    if (chosen && chosen.why.trim() !== '')
+      await book.record('note-written', { joint: joint.joint, text: chosen.why.trim() }, world.holder);
+    if (which.length === 1)
+      await book.record(
+        'bolt-tightened',
+        { ...told, bolt: which[0]!, ...(degrees === undefined ? {} : { angleMilliDegree: Math.round(degrees * 1000) }) },
+        world.holder,
+      );
+    else await book.record('batch-tightened', { ...told, bolts: [...which] }, world.holder);
+    cheer(settings, say('tighten.bolt', { bolt: which.at(-1)! }));
+    setChosen(undefined);
   };
   const setting = trade.setting(task.plan, task.setting);
   const name = bolts.length === 1 ? say('tighten.bolt', { bolt: bolts[0]! }) : say('tighten.bolts', { bolts: bolts.join(' + ') });
   return (
     <Page title={say('tighten.title', { tag: joint.tag ?? '' })} back={`/joint/${joint.joint}`}>
-      {failed ? <Banner level="stop">{say('storage.full')}</Banner> : null}
       <StepBegins state={state} current={current} />
       <div className={css.pull} data-radio={radio}>
         <p className={css.step}>{say('tighten.step', { step: trade.step(current.step), n: current.n, of: current.of })}</p>
@@ -148,7 +142,7 @@ function Pull({ state, current }: { readonly state: OpenJoint; readonly current:
           guard={settings.guard}
           label={say('tighten.done')}
           which={say('tighten.done-which', { bolt: bolts.join(' + ') })}
-          onDone={() => void record(bolts)}
+          onDone={() => record(bolts)}
         />
       )}
       <LinkButton href={`/joint/${joint.joint}/else/${bolts[0]}`}>{say('tighten.else')}</LinkButton>
