@@ -42,6 +42,10 @@ test('a way out is offered only where planning so leaves no stop', () => {
     const swapped = openEngine().plan([...demo(), list((text) => text.replace('SK-P019', way.serial))], []);
     expect(swapped.rows.find(({ tag }) => tag === 'PH-F2')?.verdict).not.toBe('stop');
   }
+  // another method, but none that asks for other bolts or washers than lie there
+  const untested = view.toMend.find(({ tags, level }) => level === 'hold' && tags.includes('FB-S2'))!;
+  const methods = engine.ways(untested.notices[0]!.code, untested.tags).map((way) => (way.kind === 'rule' ? way.rule : way.serial));
+  expect(methods.filter((one) => /hrc|dti/.test(one))).toEqual([]);
   // no tool of the yard is large enough for the reduced preload with a battery wrench: the hydraulic one is
   const small = view.toMend.find(({ tags, level }) => level === 'stop' && tags.includes('TB-R2'))!;
   expect(engine.ways(small.notices[0]!.code, small.tags).map((way) => way.kind === 'tool' && way.serial)).toContain('SK-H031');
