@@ -92,9 +92,9 @@ export function readRecords(
     const end = endOf(reader, options.end);
     const done = dateOf(reader, options.done);
     const optional = {
-      card: reader.text('card') ?? options.card,
-      tool: reader.text('tool'),
-      setting: reader.text('setting'),
+      card: reader.label('card') ?? options.card,
+      tool: reader.label('tool'),
+      setting: reader.label('setting'),
       torque: reader.quantity('torque', 'torque'),
       angle: reader.quantity('angle', 'angle'),
     };
