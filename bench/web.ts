@@ -6,6 +6,7 @@ import { hold, join, name, prepare } from '../e2e/phone.ts';
 import { CREW, JOB, openYard, type Yard } from '../e2e/yard.ts';
 import { jobFolder } from '../packages/cli/src/job-folder.ts';
 import type { OpenFile } from '../packages/papers/src/index.ts';
+import { boardBench } from './web-board.ts';
 import { queue, tellAll, turned } from './web-jobs.ts';
 import { lighthouseScores } from './web-lighthouse.ts';
 
@@ -193,6 +194,7 @@ try {
   await crew(yard, phone);
   if (asked('sync')) await queued(yard, phone, 10_000);
   if (asked('open')) await bigJob();
+  if (asked('board')) await boardBench();
   if (asked('lighthouse')) {
     const scores = await lighthouseScores(`${yard.server.url}/joint/${yard.jointOf('TB-R1')}/tighten`, PORT, LOADS);
     for (const [what, score] of Object.entries(scores))

@@ -9,7 +9,7 @@ export const toPart = (page: Page, name: string): Promise<void> =>
 
 /** Signs in, opens a job, takes it onto this browser, and names the planner who sits there. */
 export async function openJob(page: Page, password: string, title: string, planner: string): Promise<void> {
-  await toPage(page, 'Account');
+  await toPage(page, 'Settings');
   await page.getByLabel('Name', { exact: true }).fill('planner');
   await page.getByLabel('Password', { exact: true }).fill(password);
   await page.getByRole('button', { name: 'Sign in', exact: true }).click();

@@ -91,7 +91,7 @@ test('a planner opens a job, issues the demo’s plan, and a phone joins and see
   await desk.getByText(/joints? with \d+ bolts understood/).waitFor();
   await office.context.setOffline(false);
 
-  await to('Devices');
+  await to('Settings');
   await desk.getByLabel('What to call it').fill('phone 1');
   await desk.getByRole('button', { name: 'A code for a new device' }).click();
   const code = /Code (\S+),/.exec((await desk.getByText(/^Code /).textContent()) ?? '')![1]!;

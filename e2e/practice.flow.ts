@@ -39,7 +39,7 @@ test('practice: every screen is accessible, and a bolt is recorded by keyboard a
   await page.goto(server.url);
   await page.getByRole('button', { name: 'Join' }).waitFor();
   await sound(page, 'join');
-  await page.goto(`${server.url}/office/account`);
+  await page.goto(`${server.url}/office/settings`);
   await page.getByRole('button', { name: 'Sign in', exact: true }).waitFor();
   await sound(page, 'sign in');
   await page.goto(`${server.url}/verify`);

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { jobFolder } from '../packages/cli/src/job-folder.ts';
 import { planJob, type Tool } from '../packages/core/src/index.ts';
 import { issuedValves, type OpenFile, readJob } from '../packages/papers/src/index.ts';
-import { idOf, issuePlan, utf8 } from '../packages/record/src/index.ts';
+import { chartEntry, idOf, issuePlan, type ReadTool, toolEntry, utf8 } from '../packages/record/src/index.ts';
 import { atDesk } from '../packages/server/src/log/desk.ts';
 import { openEnrolment } from '../packages/server/src/log/devices.ts';
 import { SERVER, yardOf } from '../packages/server/src/log/log-key.ts';
@@ -34,18 +34,25 @@ export interface Yard {
 const DEMO = jobFolder('demo');
 
 export interface YardOptions {
-  /** tools whose charts lie in the yard’s own book */
+  /** tools of which only the chart lies in the yard’s own book */
   readonly loaded?: readonly Tool[];
+  /** whole tools in the yard’s own book */
+  readonly equipment?: readonly ReadTool[];
   /** another job folder than the demo’s */
   readonly open?: OpenFile;
   /** where the product that serves it lies, where it is not this checkout */
   readonly product?: string;
+  /** of the planner's own device */
+  readonly now?: () => Date;
 }
 
-export async function openYard(phones: number, { loaded = [], open = DEMO, product }: YardOptions = {}): Promise<Yard> {
+export async function openYard(
+  phones: number,
+  { loaded = [], equipment = [], open = DEMO, product, now = () => new Date() }: YardOptions = {},
+): Promise<Yard> {
   const folder = mkdtempSync(join(tmpdir(), 'clampwright-yard-'));
   const where = { folder: join(folder, 'data') };
-  const yard = await yardOnDisk(where, 1, [JOB]);
+  const yard = await yardOnDisk(where, 1, [JOB], now);
   const store = await openStore(where);
   const codes: string[] = [];
   for (let n = 1; n <= phones; n += 1) codes.push((await openEnrolment(store, `phone ${n}`, [JOB], new Date())).code);
@@ -60,6 +67,10 @@ export async function openYard(phones: number, { loaded = [], open = DEMO, produ
       for (const tool of loaded) {
         const sheet = await desk.attach(yardId, utf8(JSON.stringify(tool)));
         await desk.append(yardId, 'chart-loaded', { tool: tool.serial, certificate: tool.chart.certificate.number, sheet });
+      }
+      for (const { kind, body, attachments } of equipment.flatMap((one) => [toolEntry(one), chartEntry(one.tool)])) {
+        for (const bytes of attachments) await desk.attach(yardId, bytes);
+        await desk.append(yardId, kind, body);
       }
     },
   );

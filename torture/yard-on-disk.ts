@@ -22,26 +22,26 @@ export const jobId = (n: number): string =>
   );
 
 /** A store with phones enrolled for some jobs, as the server would have done it. */
-export async function yardOnDisk(where: Where, count: number, jobs: readonly string[]): Promise<YardOnDisk> {
+export async function yardOnDisk(where: Where, count: number, jobs: readonly string[], now = () => new Date()): Promise<YardOnDisk> {
   const store = await openStore(where);
   try {
     const log = await logKey(store);
     const phones: EnrolledPhone[] = [];
-    for (let n = 1; n <= count; n += 1) phones.push(await enrolled(store, n, jobs));
+    for (let n = 1; n <= count; n += 1) phones.push(await enrolled(store, n, jobs, now));
     return { phones, logKey: log.note };
   } finally {
     await store.close();
   }
 }
 
-async function enrolled(store: Store, n: number, jobs: readonly string[]): Promise<EnrolledPhone> {
+async function enrolled(store: Store, n: number, jobs: readonly string[], clock: () => Date): Promise<EnrolledPhone> {
   const keys = testKeys(n);
   const now = new Date();
   const { code } = await openEnrolment(store, `phone ${n}`, jobs, now);
   const signature = Buffer.from(sign(utf8(`clampwright-enrol-1\n${code}`), keys)).toString('hex');
   const { token } = (await enrolDevice(store, { code, key: Buffer.from(keys.publicKey).toString('hex'), signature }, now))!;
   return {
-    device: openDevice({ shelf: memoryShelf(), keys, now: () => new Date(), offsetMinutes: () => 0 }),
+    device: openDevice({ shelf: memoryShelf(), keys, now: clock, offsetMinutes: () => 0 }),
     to: (server) => httpTransport({ server, token, timeoutMs: 5000 }),
   };
 }

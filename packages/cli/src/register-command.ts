@@ -1,6 +1,18 @@
 import { type Battery, levelOf } from '@clampwright/core';
-import { type Equipment, readEquipment } from '@clampwright/papers';
-import { type Fold, hashOf, openFold, utf8 } from '@clampwright/record';
+import { readEquipment } from '@clampwright/papers';
+import {
+  batteryEntry,
+  chartEntry,
+  type Fold,
+  isBatteryNews,
+  isPhotoNews,
+  isToolNews,
+  openFold,
+  photoEntry,
+  type ReadTool,
+  toolEntry,
+  type YardEntry,
+} from '@clampwright/record';
 import { atDesk, entriesOf, findYard, yardOf } from '@clampwright/server';
 import type { Store } from '@clampwright/store';
 import { atBooks, type DeskOptions, onlyShown } from './desk-book.ts';
@@ -11,8 +23,8 @@ import { textTable } from './text-table.ts';
 
 /** What the yard's book does not say yet. */
 interface Fresh {
-  readonly tools: readonly Equipment[];
-  readonly photos: readonly Equipment[];
+  readonly tools: readonly ReadTool[];
+  readonly photos: readonly ReadTool[];
   readonly batteries: readonly Battery[];
 }
 
@@ -46,59 +58,29 @@ async function yardState(store: Store): Promise<Fold> {
   return fold;
 }
 
-/** As long as an entry takes. */
-const labelOf = (text: string): string => text.slice(0, 120);
-const nameOf = ({ volts, ampereHours }: Battery): string => `${volts} V, ${ampereHours} A·h`;
+const freshOf = ({ equipment, batteries }: ReturnType<typeof readEquipment>, fold: Fold): Fresh => ({
+  tools: equipment.filter((one) => isToolNews(fold, one)),
+  photos: equipment.filter((one) => isPhotoNews(fold, one)),
+  batteries: batteries.filter((one) => isBatteryNews(fold, one)),
+});
 
-function freshOf({ equipment, batteries }: ReturnType<typeof readEquipment>, fold: Fold): Fresh {
-  const known = new Set(fold.ids('tool'));
-  const kept = new Set<string>(fold.state('book', 'book').imports.map(({ file }) => file));
-  return {
-    tools: equipment.filter(({ tool: { serial, name, chart }, chart: bytes }) => {
-      if (!known.has(serial)) return true;
-      const there = fold.state('tool', serial);
-      const { number, due } = chart.certificate;
-      // one that was withdrawn comes back by another certificate only
-      return (
-        (!there.withdrawn && there.name !== labelOf(name)) ||
-        there.certificate !== number ||
-        there.due !== due ||
-        there.chart !== hashOf(bytes) ||
-        there.sheet === undefined
-      );
-    }),
-    photos: equipment.filter(({ photo }) => photo && !kept.has(hashOf(photo.bytes))),
-    batteries: batteries.filter((one) => fold.state('battery', one.serial).name !== nameOf(one)),
-  };
-}
+const entriesFor = ({ tools, photos, batteries }: Fresh): YardEntry[] => [
+  ...tools.flatMap((one) => [toolEntry(one), chartEntry(one.tool)]),
+  ...photos.map(({ tool, photo }) => photoEntry(tool, photo!)),
+  ...batteries.map(batteryEntry),
+];
 
-const enter = async (store: Store, { tools, photos, batteries }: Fresh) => {
+const enter = async (store: Store, fresh: Fresh) => {
   const { id } = await yardOf(store);
   return atDesk(
     store,
     id,
     () => new Date(),
     async (desk) => {
-      for (const { tool, chart } of tools) {
-        const { serial, name, kind } = tool;
-        const { number, due } = tool.chart.certificate;
-        const bytes = await desk.attach(id, chart);
-        await desk.append(id, 'tool-registered', { tool: serial, name: labelOf(name), kind, chart: bytes, certificate: number, due });
-        // as read: what a phone without network takes the tool's settings from
-        const sheet = await desk.attach(id, utf8(JSON.stringify(tool)));
-        await desk.append(id, 'chart-loaded', { tool: serial, certificate: number, sheet });
+      for (const { kind, body, attachments } of entriesFor(fresh)) {
+        for (const bytes of attachments) await desk.attach(id, bytes);
+        await desk.append(id, kind, body);
       }
-      for (const { tool, photo } of photos) {
-        const file = await desk.attach(id, photo!.bytes);
-        const text = `certificate ${tool.chart.certificate.number} of tool ${tool.serial}`;
-        await desk.append(id, 'imported', { file, name: photo!.file.slice(-120), text });
-      }
-      for (const one of batteries)
-        await desk.append(id, 'battery-registered', {
-          battery: one.serial,
-          name: nameOf(one),
-          chargeMilliampereHour: Math.round(1000 * one.ampereHours),
-        });
     },
   );
 };
@@ -121,7 +103,7 @@ function preview({ tools, photos, batteries }: Fresh): string {
         '',
         photo!.file,
       ]),
-      ...batteries.map((one) => [one.serial, `battery ${nameOf(one)}`, '', '', '']),
+      ...batteries.map((one) => [one.serial, `battery ${one.volts} V, ${one.ampereHours} A·h`, '', '', '']),
     ],
   );
 }

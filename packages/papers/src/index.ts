@@ -18,7 +18,6 @@ export {
 // Reading
 export {
   asCsv,
-  type Equipment,
   type HeadingMeans,
   issuedValves,
   type JointHeadings,
@@ -37,6 +36,7 @@ export {
   readJob,
   readMeasured,
   readRecords,
+  readToolStore,
   readValves,
   type TighteningRecord,
 } from './read/index.ts';

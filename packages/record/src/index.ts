@@ -20,7 +20,7 @@ export { CUT_OUT_CAUSES } from './entry/kinds/tool-cut-out.ts';
 export { bodySchemas, entrySchema } from './entry/schemas.ts';
 export { isSignOff, readableKind } from './entry/understand.ts';
 export { type Around, writeEntry } from './entry/write.ts';
-export type { BatteryDraft, BookDraft, PersonDraft, ToolDraft } from './fold/draft.ts';
+export type { BatteryDraft, BookDraft, LotDraft, Mention, PersonDraft, ToldCertificate, ToldChart, ToolDraft } from './fold/draft.ts';
 export { finishedJoints } from './fold/finished-joints.ts';
 export { type Fold, openFold } from './fold/fold.ts';
 export type { BoltDraft, JointDraft, Tightened } from './fold/joint-draft.ts';
@@ -43,3 +43,15 @@ export { consistencyProof, inclusionProof, type SubtreeHash, subtreeOf } from '.
 export { EMPTY_FRONTIER, type Frontier, grow, leafHash, nodeHash, rootOf } from './merkle/tree.ts';
 export { isConsistent, isIncluded } from './merkle/verify.ts';
 export { type Issue, type IssuedValve, issuePlan } from './plan/issue-plan.ts';
+export {
+  batteryEntry,
+  chartEntry,
+  isBatteryNews,
+  isPhotoNews,
+  isToolNews,
+  photoEntry,
+  type ReadTool,
+  toolEntry,
+  typedToolEntry,
+  type YardEntry,
+} from './yard/register.ts';

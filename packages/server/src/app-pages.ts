@@ -26,6 +26,8 @@ const POLICY = [
   "worker-src 'self'",
   "manifest-src 'self'",
   "media-src 'self' blob:",
+  // a report is shown where it was made, from memory
+  'frame-src blob:',
   "base-uri 'none'",
   "form-action 'none'",
   "frame-ancestors 'none'",

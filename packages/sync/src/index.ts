@@ -11,7 +11,7 @@ export { type Cursor, type Device, type DeviceOptions, openDevice } from './devi
 export { fetchAttachments } from './fetch-attachments.ts';
 export { httpTransport } from './http-transport.ts';
 export { linesOf } from './lines.ts';
-export { type Page, type Row, writePage } from './page.ts';
+export { type Page, type Row, readPage, writePage } from './page.ts';
 export { isPin, keepPin, type PinCheck } from './pin.ts';
 export { resumedShelf } from './resume.ts';
 export { memoryShelf, type Shelf } from './shelf.ts';

@@ -10,4 +10,5 @@ export {
 export { fractionalStep, type Gear, nearestSetting, torqueAtStep } from './interpolate.ts';
 export { meanExcess, meanShortfall, normalCdf } from './normal-loss.ts';
 export { type Certificate, gearOf, type Scale, type Setting, type SettingChart, settingText, type ToolKind } from './setting-chart.ts';
+export { torqueAt } from './torque-at.ts';
 export { gears, sameSerial, validateChart } from './validate-chart.ts';

@@ -46,6 +46,11 @@ export interface Certificate {
   /** expanded uncertainty, share of reading, k = 2 */
   readonly uncertainty: number;
   readonly jointRate?: 'hard' | 'soft';
+  /** who calibrated it, against which reference standard, through which accessories, turning which way: as the paper says */
+  readonly laboratory?: string;
+  readonly reference?: string;
+  readonly adapter?: string;
+  readonly direction?: 'tightening' | 'loosening' | 'both';
   /** picture or scan of it: the file's name, and the SHA-256 of its bytes */
   readonly photo?: { readonly file: string; readonly hash: string };
 }

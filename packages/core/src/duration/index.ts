@@ -1,4 +1,5 @@
 /** How long it takes: minutes a joint, crews, shifts, the time between two steps. */
+export { BREAK_MINUTES, forecastWork, type ToldPulls, type WorkForecast } from './forecast.ts';
 export {
   type CrewDay,
   type JointWork,

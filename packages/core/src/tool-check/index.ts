@@ -3,6 +3,7 @@ export { type Capability, capability, sixSigmaShare, twoSigmaShare, USUAL_CAPABI
 export { certificateNotices, type TypedCertificate } from './certificate-fields.ts';
 export { boltsToRecheck, type CheckMade, type CheckVerdict, DAILY_SHOTS, judgeShots, type ShotsAtSetting } from './daily-check.ts';
 export { relativeDeviation, withinLimit } from './deviation.ts';
+export { type Drift, type DriftPoint, driftOf } from './drift.ts';
 export { type JointShift, jointShift, SHOTS, type Shots, TEST_JOINTS } from './iso-5393.ts';
 export {
   calibrationDue,

@@ -5,7 +5,7 @@ export { issuedValves } from './issued-valves.ts';
 export { asCsv, type JointHeadings, jointHeadings } from './joint-source.ts';
 export type { JudgedTest } from './judged-test.ts';
 export type { OpenFile } from './open-file.ts';
-export { type Equipment, readEquipment } from './read-equipment.ts';
+export { type ReadEquipment, readEquipment, readToolStore } from './read-equipment.ts';
 export { type ReadInspection, readInspection } from './read-inspection.ts';
 export { type ReadJob, type ReadOptions, readJob } from './read-job.ts';
 export { readMeasured } from './read-measured.ts';

@@ -50,6 +50,12 @@ const certificate = z.strictObject({
   due: date,
   uncertainty: quantity('share'),
   'joint-rate': z.enum(['hard', 'soft']).optional(),
+  laboratory: word.optional(),
+  /** standard that the laboratory measured against */
+  reference: word.optional(),
+  /** accessories between tool and transducer */
+  adapter: word.optional(),
+  direction: z.enum(['tightening', 'loosening', 'both']).optional(),
   /** picture or scan of it, in the job folder */
   photo: insidePath.optional(),
 });

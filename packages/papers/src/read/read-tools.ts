@@ -131,11 +131,13 @@ function versionsOf(
 ): CertificateVersion[] {
   const own = entry.certificate && entry.chart !== undefined ? [{ ...entry.certificate, chart: entry.chart, path: ['certificate'] }] : [];
   const more = entry.certificates.map((one, index) => ({ ...one, path: ['certificates', index] }));
-  const written = [...own, ...more].map(({ 'joint-rate': jointRate, photo, path, ...rest }) => ({
-    ...rest,
-    ...(jointRate === undefined ? {} : { jointRate }),
-    ...(photo === undefined ? {} : { photo: { file: photo, place: at([...path, 'photo']) } }),
-  }));
+  const written = [...own, ...more].map(({ 'joint-rate': jointRate, photo, path, ...rest }) =>
+    stated<CertificateVersion>({
+      ...rest,
+      jointRate,
+      photo: photo === undefined ? undefined : { file: photo, place: at([...path, 'photo']) },
+    }),
+  );
   return [...written, ...listed.filter(({ serial }) => serial === entry.serial)];
 }
 
@@ -153,14 +155,21 @@ function toolOf(
   { scales, settings }: Pick<SettingChart, 'scales' | 'settings'>,
   photo: Certificate['photo'],
 ): Tool {
-  const { number, serial, calibrated, due, uncertainty, jointRate } = version;
+  const { number, serial, calibrated, due, uncertainty, jointRate, laboratory, reference, adapter, direction } = version;
   const certificate = {
     number,
     serial,
     calibrated,
     due,
     uncertainty,
-    ...stated<Pick<Certificate, 'jointRate' | 'photo'>>({ jointRate, photo }),
+    ...stated<Pick<Certificate, 'jointRate' | 'photo' | 'laboratory' | 'reference' | 'adapter' | 'direction'>>({
+      jointRate,
+      photo,
+      laboratory,
+      reference,
+      adapter,
+      direction,
+    }),
   };
   return {
     serial: entry.serial,

@@ -12,23 +12,57 @@ export interface Mention {
   readonly paper?: string;
 }
 
+/** A certificate that a tool was registered with. */
+export interface ToldCertificate {
+  readonly mention: Mention;
+  readonly number: string;
+  readonly due: string;
+  /** of the chart's file */
+  readonly chart: Hash;
+}
+
+/** A chart as read: told by whoever held it against the paper. */
+export interface ToldChart {
+  readonly mention: Mention;
+  readonly certificate: string;
+  readonly sheet: Hash;
+}
+
 export interface ToolDraft {
   readonly serial: string;
   name?: string;
+  kind?: string;
   due?: string;
   chart?: Hash;
-  /** the tool as read, its chart included, where a device may take settings from it */
+  /** the tool as read, its chart included, where a device may take settings from it; a new certificate takes it away until its own is read */
   sheet?: Hash;
+  /** the same as somebody typed it, not yet read back by another */
+  typed?: Hash;
   certificate?: string;
-  checks: { readonly mention: Mention; readonly passed: boolean; readonly readingNewtonMillimetre?: number }[];
+  /** every certificate and every chart that was read, in their order */
+  certificates: ToldCertificate[];
+  charts: ToldChart[];
+  checks: {
+    readonly mention: Mention;
+    readonly setting: string;
+    readonly passed: boolean;
+    readonly readingNewtonMillimetre?: number;
+    /** what it was held against */
+    readonly against?: string;
+  }[];
   cutOuts: { readonly mention: Mention; readonly cause: string }[];
   tightened: number;
   withdrawn: boolean;
+  withdrawnFor?: string;
 }
 
 export interface BatteryDraft {
   readonly battery: string;
   name?: string;
+  /** rated */
+  chargeMilliampereHour?: number;
+  /** bolts of each charge that was used up: from going in to coming out */
+  charges: { readonly mention: Mention; readonly bolts: number }[];
   inTool?: string;
   /** `pulls`: bolts since the battery went in */
   readings: { readonly mention: Mention; readonly bars: number; readonly of: number; readonly pulls: number }[];
@@ -58,7 +92,10 @@ export interface DeviceDraft {
 export interface LotDraft {
   readonly lot: string;
   name?: string;
-  tests: { readonly mention: Mention; readonly passed: boolean; readonly report?: Hash }[];
+  designation?: string;
+  certificate?: string;
+  lubricant?: string;
+  tests: { readonly mention: Mention; readonly rule: string; readonly passed: boolean; readonly report?: Hash }[];
 }
 
 export interface NonconformanceDraft {

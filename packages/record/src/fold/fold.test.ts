@@ -198,6 +198,42 @@ describe('the fold', () => {
     const fold = foldOf([...entries, swap, tighten(1, 'first step', { tool: 'SK-2', setting: '5/1' })]);
     expect(codes(fold)).toEqual([]);
   });
+  test('a new certificate takes the settings of the old one away until its own chart is read; what was is kept', () => {
+    const { planner } = open();
+    const tell = (certificate: string, chart: string) =>
+      planner.write('tool-registered', {
+        tool: 'SK-9',
+        name: 'hired',
+        kind: 'battery',
+        chart: chart.repeat(64) as never,
+        certificate,
+        due: '2027-01-01',
+      });
+    const load = (certificate: string, sheet: string) =>
+      planner.write('chart-loaded', { tool: 'SK-9', certificate, sheet: sheet.repeat(64) as never });
+    const entries = [tell('C1', 'a'), load('C1', 'b'), tell('C2', 'c')];
+    expect(foldOf(entries).state('tool', 'SK-9').sheet).toBe(undefined);
+    entries.push(load('C1', 'b'));
+    expect(foldOf(entries).state('tool', 'SK-9').sheet).toBe(undefined);
+    entries.push(load('C2', 'd'), planner.write('tool-withdrawn', { tool: 'SK-9', reason: 'went back' }));
+    const tool = foldOf(entries).state('tool', 'SK-9');
+    expect([tool.sheet, tool.withdrawnFor]).toEqual(['d'.repeat(64), 'went back']);
+    expect([tool.certificates.map(({ number }) => number), tool.charts.map(({ certificate }) => certificate)]).toEqual([
+      ['C1', 'C2'],
+      ['C1', 'C1', 'C2'],
+    ]);
+  });
+  test('counts the bolts of each charge of a battery, once', () => {
+    const { one, planner, entries, tighten } = open();
+    const change = (battery: string, out?: string) =>
+      one.write('battery-changed', { tool: 'SK-1', battery, ...(out === undefined ? {} : { out }) });
+    entries.push(planner.write('battery-registered', { battery: 'B1', name: '18 V, 5 A·h', chargeMilliampereHour: 5000 }));
+    entries.push(change('B1'));
+    for (const bolt of [1, 2, 3]) entries.push(tighten(bolt, 'first step', { battery: 'B1' }));
+    entries.push(change('B2', 'B1'), change('B1', 'B2'), tighten(4, 'first step', { battery: 'B1' }), change('B1'));
+    const { charges, chargeMilliampereHour } = foldOf(entries).state('battery', 'B1');
+    expect([charges.map(({ bolts }) => bolts), chargeMilliampereHour]).toEqual([[3, 1], 5000]);
+  });
   test('shows what it cannot read, and does not drop it', () => {
     const { one, entries } = open();
     const later = one.write('note-written', { text: 'x' });

@@ -49,4 +49,8 @@ export const ACCESS: { readonly [E in EndpointName]: readonly Who[] } = {
   eraseAttachment: ['planner'],
   handover: ['planner', 'inspector', 'client'],
   report: ['planner', 'inspector', 'client'],
+  exportBook: ['planner'],
+  backup: ['planner'],
+  organisation: READERS,
+  setOrganisation: ['planner'],
 };

@@ -28,6 +28,8 @@ const BODIES: Partial<Record<EndpointName, unknown>> = {
   setDeviceBooks: { books: [] },
   setPin: { pin: '4711' },
   addBook: { title: 'Another job' },
+  backup: { password: 'not the right one' },
+  setOrganisation: { name: 'A yard' },
 };
 /** What a rightful asker may be answered, where it is not the status of the contract: the question is sound, but what it names is not there. */
 const ALSO: Partial<Record<EndpointName, number>> = {
@@ -48,6 +50,8 @@ const ALSO: Partial<Record<EndpointName, number>> = {
   eraseAttachment: 404,
   handover: 404,
   report: 404,
+  exportBook: 404,
+  backup: 403,
   addAccount: 409,
 };
 

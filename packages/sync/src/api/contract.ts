@@ -303,6 +303,42 @@ export const CONTRACT = {
     answer: 'bytes',
     status: 200,
   },
+  exportBook: {
+    method: 'GET',
+    path: '/books/{job}/export',
+    summary: 'Everything a job holds as plain files in a ZIP archive (docs/open-export.md): no secrets, no accounts.',
+    params: ofBook,
+    answer: 'bytes',
+    status: 200,
+  },
+  backup: {
+    method: 'POST',
+    path: '/backup',
+    summary: 'All books, attachments, accounts and the log’s own key in one file, for `clampwright restore`. Asks for the password again.',
+    body: z.strictObject({ password: text(200) }),
+    answer: 'bytes',
+    status: 200,
+  },
+  organisation: {
+    method: 'GET',
+    path: '/organisation',
+    summary: 'Whose reports the server hands out.',
+    answer: z.object({ name: z.optional(z.string()), address: z.optional(z.string()), mark: z.boolean() }),
+    status: 200,
+  },
+  setOrganisation: {
+    method: 'PUT',
+    path: '/organisation',
+    summary:
+      'Name, address and mark for reports. `mark`: PNG or JPEG in base64, 40 kB at most; without it the mark stays, `null` takes it away.',
+    body: z.strictObject({
+      name: text(80),
+      address: z.optional(z.string().check(z.maxLength(200))),
+      mark: z.optional(z.nullable(z.string().check(z.regex(/^[A-Za-z0-9+/]{1,55000}={0,2}$/)))),
+    }),
+    answer: 'none',
+    status: 204,
+  },
   report: {
     method: 'GET',
     path: '/books/{job}/report/{languages}',

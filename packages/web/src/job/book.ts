@@ -12,10 +12,12 @@ import {
 import type { Device } from '@clampwright/sync';
 import { type Watched, watched } from './store.ts';
 
+/** Where a book is read from, and written to. */
+export type BookSource = Pick<Device, 'entries' | 'cursor' | 'attachment' | 'append'>;
+
 /** One book as this device knows it: the fold of its entries, the cards and names that go with them. */
 export interface Book {
   readonly job: string;
-  readonly device: Device;
   readonly fold: Fold;
   /** grows whenever something new is known */
   readonly version: Watched<number>;
@@ -33,15 +35,26 @@ export interface Book {
   /** tools whose charts are loaded in this book, those withdrawn left out */
   readonly loadedTools: () => readonly Tool[];
   readonly nameOf: (person: string) => string | undefined;
+  /** entries that came after others which were told an hour or more later: a device that was away, or a clock that is wrong */
+  readonly late: () => readonly LateEntry[];
   /** hashes of cards, charts and names that entries tell of */
   readonly attachments: () => readonly string[];
 }
 
-export async function openBook(device: Device, job: string): Promise<Book> {
+interface LateEntry {
+  readonly kept: Kept;
+  /** how much later the newest was told that came before it */
+  readonly minutes: number;
+}
+const LATE_MINUTES = 60;
+
+export async function openBook(device: BookSource, job: string): Promise<Book> {
   const fold = openFold();
   const version = watched(0);
   const files = new Map<string, Uint8Array>();
   const parsed = new Map<string, unknown>();
+  const late: LateEntry[] = [];
+  let newest = 0;
   let read = 0;
   const joints = () => fold.ids('joint').map((id) => fold.state('joint', id));
   const latestJob = () => fold.state('book', 'book').plans.findLast(({ withdrawn }) => withdrawn === undefined)?.job;
@@ -53,7 +66,13 @@ export async function openBook(device: Device, job: string): Promise<Book> {
     ...fold.ids('person').flatMap((id) => fold.state('person', id).nameHash ?? []),
   ];
   const refresh = async () => {
-    for (const kept of await device.entries(job, read)) fold.add(kept);
+    for (const kept of await device.entries(job, read)) {
+      if (!fold.add(kept)) continue;
+      const at = Date.parse(kept.entry.at);
+      const minutes = (newest - at) / 60_000;
+      if (minutes >= LATE_MINUTES) late.push({ kept, minutes });
+      newest = Math.max(newest, at);
+    }
     read = (await device.cursor(job)).size;
     for (const hash of attachments()) {
       if (files.has(hash)) continue;
@@ -72,12 +91,12 @@ export async function openBook(device: Device, job: string): Promise<Book> {
   };
   return {
     job,
-    device,
     fold,
     version,
     refresh,
     joints,
     attachments,
+    late: () => late,
     record: async (kind, body, by) => {
       const kept = await device.append(job, kind, body, by === undefined ? {} : { by });
       fold.add(kept);

@@ -36,6 +36,8 @@ export interface OpenWorld {
   /** minutes between this clock and the server's */
   readonly clockOff: Watched<number>;
   readonly send: () => Promise<void>;
+  /** brings one book up to the server's log, and no more: for a page that watches it */
+  readonly follow: (job: string) => Promise<void>;
   readonly pins: () => Promise<readonly PinCheck[]>;
 }
 
@@ -46,13 +48,14 @@ export async function openWorld(db: Database, world: World): Promise<OpenWorld |
   const device = openDevice({ shelf: browserShelf(db), keys: keyPairOf(identity.secret), now: () => new Date() });
   const books = watched<readonly Book[]>(await Promise.all(identity.books.map((job) => openBook(device, job))));
   const yard = identity.yard === '' ? undefined : await openBook(device, identity.yard);
-  for (const book of books.get()) book.version.subscribe(() => void count());
+  const all = () => [...books.get(), ...(yard ? [yard] : [])];
+  for (const book of all()) book.version.subscribe(() => void count());
   const sync = watched<SyncState>({ kind: 'not yet' });
   const waiting = watched(0);
   const clockOff = watched(0);
   const count = async () => {
     let sum = 0;
-    for (const { job } of books.get()) {
+    for (const { job } of all()) {
       const { next, acknowledged } = await device.chain(job);
       sum += next - acknowledged;
     }
@@ -88,7 +91,7 @@ export async function openWorld(db: Database, world: World): Promise<OpenWorld |
     if (!logKey.ok) return;
     clockOff.set(await minutesOff(server).catch(() => clockOff.get()));
     await takeNewBooks(client);
-    for (const book of [...books.get(), ...(yard ? [yard] : [])]) {
+    for (const book of all()) {
       const synced = await syncBook(device, book.job, httpTransport({ server, token }), logKey.value);
       await book.refresh();
       if (synced.stopped) {
@@ -104,6 +107,19 @@ export async function openWorld(db: Database, world: World): Promise<OpenWorld |
     await count();
     sync.set({ kind: 'synced', at: new Date() });
   }
+  /** one at a time: what comes while it runs is asked for after it */
+  let following: Promise<void> = Promise.resolve();
+  const follow = (job: string) => {
+    following = following.then(async () => {
+      const book = all().find((one) => one.job === job);
+      const logKey = readNoteKey(identity.log);
+      if (!book || !logKey.ok) return;
+      const { token } = identity;
+      await syncBook(device, job, httpTransport({ server: location.origin, token }), logKey.value);
+      await book.refresh();
+    });
+    return following.catch(() => undefined);
+  };
   return {
     world,
     db,
@@ -115,6 +131,7 @@ export async function openWorld(db: Database, world: World): Promise<OpenWorld |
     waiting,
     clockOff,
     send,
+    follow,
     pins: async () => (await kept<PinCheck[]>(db, 'pins')) ?? [],
   };
 }

@@ -69,6 +69,7 @@ function Misfit({ fault: { byte, reason } }: { readonly fault: NotVerified }) {
   return (
     <Banner level="stop">
       <h2>{say('verify.no')}</h2>
+      <p>{say('verify.no-text')}</p>
       <p>{say('verify.no-byte', { byte })}</p>
       <p>{says(reason)}</p>
       <p>{remedy(reason)}</p>

@@ -23,6 +23,13 @@ export function useBook(): Book | undefined {
   useWatched(book?.version ?? NEVER);
   return book;
 }
+
+/** The yard's own book, where this device has it. */
+export function useYard(): Book | undefined {
+  const yard = useContext(WorldContext)?.yard;
+  useWatched(yard?.version ?? NEVER);
+  return yard;
+}
 const NONE = watched<readonly Book[]>([]);
 const NEVER = watched(0);
 

@@ -336,8 +336,10 @@ export const APP_DE: AppTexts = {
   'verify.run': 'Prüfen',
   'verify.running': 'Wird gelesen … {percent} %',
   'verify.yes': 'Geprüft: stimmt',
-  'verify.yes-text': 'Jedes Byte passt: Einträge, Geräteketten, Quittungen, der Baum darüber und das Siegel.',
+  'verify.yes-text': 'Jedes Byte passt. Seit die Datei geschrieben wurde, ist nichts geändert, herausgenommen oder eingefügt worden.',
   'verify.no': 'Geprüft: stimmt nicht',
+  'verify.no-text':
+    'Seit sie geschrieben wurde, ist etwas darin geändert worden, oder sie wurde nicht ganz kopiert. Verlass dich nicht darauf; lass dir die Datei noch einmal geben.',
   'verify.no-byte': 'Das erste Byte, das nicht passt, ist Byte {byte}.',
   'verify.entries': '{count, plural, one {# Eintrag} other {# Einträge}}',
   'verify.attachments': '{count, plural, one {# Anlage} other {# Anlagen}}, {missing} genannt und nicht in der Datei',

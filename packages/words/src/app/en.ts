@@ -322,8 +322,10 @@ export const APP_EN = {
   'verify.run': 'Verify',
   'verify.running': 'Reading … {percent} %',
   'verify.yes': 'Verified',
-  'verify.yes-text': 'Every byte fits: entries, device chains, receipts, the tree over them and the seal.',
+  'verify.yes-text': 'Every byte fits. Nothing was changed, taken out or put in since the file was written.',
   'verify.no': 'Not verified',
+  'verify.no-text':
+    'Something in it was changed since it was written, or it was not copied whole. Do not rely on it; ask for the file again.',
   'verify.no-byte': 'The first byte that does not fit is byte {byte}.',
   'verify.entries': '{count, plural, one {# entry} other {# entries}}',
   'verify.attachments': '{count, plural, one {# attachment} other {# attachments}}, {missing} named and not in the file',

@@ -338,8 +338,9 @@ export const APP_PL: AppTexts = {
   'verify.run': 'Sprawdzić',
   'verify.running': 'Czytanie … {percent} %',
   'verify.yes': 'Sprawdzono: zgadza się',
-  'verify.yes-text': 'Każdy bajt pasuje: wpisy, łańcuchy urządzeń, pokwitowania, drzewo nad nimi i pieczęć.',
+  'verify.yes-text': 'Każdy bajt się zgadza. Od zapisania pliku nic nie zmieniono, nie usunięto ani nie dodano.',
   'verify.no': 'Sprawdzono: nie zgadza się',
+  'verify.no-text': 'Coś w nim zmieniono po zapisaniu albo nie skopiowano go w całości. Nie polegaj na nim; poproś o plik jeszcze raz.',
   'verify.no-byte': 'Pierwszy bajt, który nie pasuje, to bajt {byte}.',
   'verify.entries': '{count, plural, one {# wpis} few {# wpisy} many {# wpisów} other {# wpisu}}',
   'verify.attachments':

@@ -334,8 +334,10 @@ export const APP_PT: AppTexts = {
   'verify.run': 'Verificar',
   'verify.running': 'A ler … {percent} %',
   'verify.yes': 'Verificado',
-  'verify.yes-text': 'Cada byte bate certo: anotações, cadeias dos dispositivos, recibos, a árvore sobre elas e o selo.',
+  'verify.yes-text': 'Cada byte confere. Nada foi alterado, retirado ou acrescentado desde que o ficheiro foi escrito.',
   'verify.no': 'Não verificado',
+  'verify.no-text':
+    'Algo nele foi alterado desde que foi escrito, ou não foi copiado por inteiro. Não se fie nele; peça o ficheiro outra vez.',
   'verify.no-byte': 'O primeiro byte que não bate certo é o byte {byte}.',
   'verify.entries': '{count, plural, one {# anotação} other {# anotações}}',
   'verify.attachments': '{count, plural, one {# anexo} other {# anexos}}, {missing} na lista mas não no ficheiro',

@@ -1,7 +1,9 @@
 import type { OfficeTexts } from './en.ts';
+import { YARD_DE } from './yard-de.ts';
 
 /** German. */
 export const OFFICE_DE: OfficeTexts = {
+  ...YARD_DE,
   'office.sign-in': 'Anmelden',
   'office.name': 'Name',
   'office.password': 'Passwort',
@@ -79,7 +81,6 @@ export const OFFICE_DE: OfficeTexts = {
   'office.handover': 'Übergabedatei',
   'office.handover-get': 'Übergabedatei schreiben',
   'office.unreachable': 'Der Server war nicht erreichbar.',
-  'office.board': 'Verbindungen',
 
   // the office around its pages
   'office.to-crew': 'Zu den Seiten der Kolonne',
@@ -92,13 +93,9 @@ export const OFFICE_DE: OfficeTexts = {
   'office.page-simulate': 'Durchspielen',
   'office.page-compare': 'Vergleichen',
   'office.page-issue': 'Ausgeben',
-  'office.page-board': 'Stand',
-  'office.page-settle': 'Zu klären',
   'office.page-people': 'Leute',
-  'office.page-devices': 'Geräte',
   'office.page-papers': 'Papiere',
   'office.page-handover': 'Übergabe',
-  'office.page-account': 'Konto',
   'office.no-job': 'Dieser Browser nimmt noch an keinem Auftrag teil. Einen anlegen, oder einen auf diesen Browser nehmen.',
   'office.jobs-signed-out': 'Ein Entwurf braucht keinen Server. Um ihn auszugeben: anmelden und einen Auftrag anlegen.',
 

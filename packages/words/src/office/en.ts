@@ -1,5 +1,8 @@
+import { YARD_EN } from './yard-en.ts';
+
 /** What the planner's and the tool store's pages say, beside what the whole app says; ICU message format. The other languages hold the same keys with the same parameters, or do not compile. */
 export const OFFICE_EN = {
+  ...YARD_EN,
   'office.sign-in': 'Sign in',
   'office.name': 'Name',
   'office.password': 'Password',
@@ -77,7 +80,6 @@ export const OFFICE_EN = {
   'office.handover': 'Handover file',
   'office.handover-get': 'Write the handover file',
   'office.unreachable': 'The server was not reached.',
-  'office.board': 'Joints',
 
   // the office around its pages
   'office.to-crew': 'To the crew’s pages',
@@ -90,13 +92,9 @@ export const OFFICE_EN = {
   'office.page-simulate': 'Simulate',
   'office.page-compare': 'Compare',
   'office.page-issue': 'Issue',
-  'office.page-board': 'Board',
-  'office.page-settle': 'To settle',
   'office.page-people': 'People',
-  'office.page-devices': 'Devices',
   'office.page-papers': 'Papers',
   'office.page-handover': 'Hand over',
-  'office.page-account': 'Account',
   'office.no-job': 'This browser takes part in no job yet. Open one, or take one onto this browser.',
   'office.jobs-signed-out': 'A draft needs no server. To issue it, sign in and open a job.',
 

@@ -1,7 +1,9 @@
 import type { OfficeTexts } from './en.ts';
+import { YARD_ES } from './yard-es.ts';
 
 /** Spanish. */
 export const OFFICE_ES: OfficeTexts = {
+  ...YARD_ES,
   'office.sign-in': 'Iniciar sesión',
   'office.name': 'Nombre',
   'office.password': 'Contraseña',
@@ -79,7 +81,6 @@ export const OFFICE_ES: OfficeTexts = {
   'office.handover': 'Archivo de entrega',
   'office.handover-get': 'Escribir el archivo de entrega',
   'office.unreachable': 'No se alcanzó el servidor.',
-  'office.board': 'Uniones',
 
   // the office around its pages
   'office.to-crew': 'A las páginas de la cuadrilla',
@@ -92,13 +93,9 @@ export const OFFICE_ES: OfficeTexts = {
   'office.page-simulate': 'Simular',
   'office.page-compare': 'Comparar',
   'office.page-issue': 'Emitir',
-  'office.page-board': 'Tablero',
-  'office.page-settle': 'Por resolver',
   'office.page-people': 'Personas',
-  'office.page-devices': 'Dispositivos',
   'office.page-papers': 'Papeles',
   'office.page-handover': 'Entrega',
-  'office.page-account': 'Cuenta',
   'office.no-job': 'Este navegador no participa aún en ningún trabajo. Abra uno, o traiga uno a este navegador.',
   'office.jobs-signed-out': 'Un borrador no necesita servidor. Para emitirlo, inicie sesión y abra un trabajo.',
 

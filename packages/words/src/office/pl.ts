@@ -1,7 +1,9 @@
 import type { OfficeTexts } from './en.ts';
+import { YARD_PL } from './yard-pl.ts';
 
 /** Polish. */
 export const OFFICE_PL: OfficeTexts = {
+  ...YARD_PL,
   'office.sign-in': 'Zalogować się',
   'office.name': 'Nazwa',
   'office.password': 'Hasło',
@@ -79,7 +81,6 @@ export const OFFICE_PL: OfficeTexts = {
   'office.handover': 'Plik przekazania',
   'office.handover-get': 'Zapisać plik przekazania',
   'office.unreachable': 'Nie ma połączenia z serwerem.',
-  'office.board': 'Połączenia',
 
   // the office around its pages
   'office.to-crew': 'Do stron brygady',
@@ -92,13 +93,9 @@ export const OFFICE_PL: OfficeTexts = {
   'office.page-simulate': 'Rozegraj',
   'office.page-compare': 'Porównaj',
   'office.page-issue': 'Wydaj',
-  'office.page-board': 'Tablica',
-  'office.page-settle': 'Do wyjaśnienia',
   'office.page-people': 'Ludzie',
-  'office.page-devices': 'Urządzenia',
   'office.page-papers': 'Papiery',
   'office.page-handover': 'Przekazanie',
-  'office.page-account': 'Konto',
   'office.no-job': 'Ta przeglądarka nie bierze jeszcze udziału w żadnym zleceniu. Otwórz jedno albo weź jedno do tej przeglądarki.',
   'office.jobs-signed-out': 'Szkic nie potrzebuje serwera. Aby go wydać, zaloguj się i otwórz zlecenie.',
 

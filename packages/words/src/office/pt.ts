@@ -1,7 +1,9 @@
 import type { OfficeTexts } from './en.ts';
+import { YARD_PT } from './yard-pt.ts';
 
 /** Portuguese. */
 export const OFFICE_PT: OfficeTexts = {
+  ...YARD_PT,
   'office.sign-in': 'Iniciar sessão',
   'office.name': 'Nome',
   'office.password': 'Palavra-passe',
@@ -79,7 +81,6 @@ export const OFFICE_PT: OfficeTexts = {
   'office.handover': 'Ficheiro de entrega',
   'office.handover-get': 'Escrever o ficheiro de entrega',
   'office.unreachable': 'Não se chegou ao servidor.',
-  'office.board': 'Ligações',
 
   // the office around its pages
   'office.to-crew': 'Para as páginas da equipa',
@@ -92,13 +93,9 @@ export const OFFICE_PT: OfficeTexts = {
   'office.page-simulate': 'Simular',
   'office.page-compare': 'Comparar',
   'office.page-issue': 'Emitir',
-  'office.page-board': 'Quadro',
-  'office.page-settle': 'Por resolver',
   'office.page-people': 'Pessoas',
-  'office.page-devices': 'Dispositivos',
   'office.page-papers': 'Papéis',
   'office.page-handover': 'Entrega',
-  'office.page-account': 'Conta',
   'office.no-job': 'Este navegador ainda não participa em nenhum trabalho. Abra um, ou traga um para este navegador.',
   'office.jobs-signed-out': 'Um rascunho não precisa de servidor. Para o emitir, inicie sessão e abra um trabalho.',
 

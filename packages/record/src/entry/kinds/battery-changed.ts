@@ -1,3 +1,4 @@
+import { mentionOf } from '../../fold/mention.ts';
 import { field, z } from '../field.ts';
 import { defineKind } from '../kind.ts';
 
@@ -9,7 +10,10 @@ export const batteryChanged = defineKind<z.infer<typeof body>>({
   body,
   about: ({ battery, out }) => ({ battery: out === undefined || out === battery ? [battery] : [battery, out] }),
   fold: {
-    battery: (draft, { body: { tool, battery } }) => {
+    battery: (draft, told) => {
+      const { tool, battery } = told.body;
+      const cameOut = draft.battery !== battery || draft.inTool !== undefined;
+      if (cameOut && draft.boltsSinceChange > 0) draft.charges.push({ mention: mentionOf(told), bolts: draft.boltsSinceChange });
       if (draft.battery === battery) {
         draft.inTool = tool;
         draft.boltsSinceChange = 0;

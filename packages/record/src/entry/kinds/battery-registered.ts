@@ -9,8 +9,9 @@ export const batteryRegistered = defineKind<z.infer<typeof body>>({
   body,
   about: ({ battery }) => ({ battery: [battery] }),
   fold: {
-    battery: (battery, { body: { name } }) => {
+    battery: (battery, { body: { name, chargeMilliampereHour } }) => {
       battery.name = name;
+      if (chargeMilliampereHour !== undefined) battery.chargeMilliampereHour = chargeMilliampereHour;
     },
   },
 });

@@ -1,3 +1,4 @@
+import { mentionOf } from '../../fold/mention.ts';
 import { field, z } from '../field.ts';
 import { defineKind } from '../kind.ts';
 
@@ -14,8 +15,13 @@ export const chartLoaded = defineKind<z.infer<typeof body>>({
   body,
   about: ({ tool }) => ({ tool: [tool] }),
   fold: {
-    tool: (tool, { body: { sheet } }) => {
-      tool.sheet = sheet;
+    tool: (tool, told) => {
+      const { certificate, sheet } = told.body;
+      if (tool.certificate === undefined || tool.certificate === certificate) {
+        tool.sheet = sheet;
+        delete tool.typed;
+      }
+      tool.charts.push({ mention: mentionOf(told), certificate, sheet });
     },
   },
 });

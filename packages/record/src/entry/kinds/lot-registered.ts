@@ -15,8 +15,10 @@ export const lotRegistered = defineKind<z.infer<typeof body>>({
   body,
   about: ({ lot }) => ({ lot: [lot] }),
   fold: {
-    lot: (lot, { body: { name } }) => {
-      lot.name = name;
+    lot: (lot, { body: { name, designation, certificate, lubricant } }) => {
+      Object.assign(lot, { name, designation });
+      if (certificate !== undefined) lot.certificate = certificate;
+      if (lubricant !== undefined) lot.lubricant = lubricant;
     },
   },
 });

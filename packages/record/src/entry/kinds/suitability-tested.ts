@@ -11,8 +11,8 @@ export const suitabilityTested = defineKind<z.infer<typeof body>>({
   about: ({ lot }) => ({ lot: [lot] }),
   fold: {
     lot: (lot, told) => {
-      const { passed, report } = told.body;
-      lot.tests.push({ mention: mentionOf(told), passed, ...(report === undefined ? {} : { report }) });
+      const { rule, passed, report } = told.body;
+      lot.tests.push({ mention: mentionOf(told), rule, passed, ...(report === undefined ? {} : { report }) });
     },
   },
 });

@@ -19,11 +19,13 @@ export const toolChecked = defineKind<ToolChecked>({
   about: ({ tool }) => ({ tool: [tool] }),
   fold: {
     tool: (tool, told) => {
-      const { passed, readingNewtonMillimetre } = told.body;
+      const { setting, passed, readingNewtonMillimetre, against } = told.body;
       tool.checks.push({
         mention: mentionOf(told),
+        setting,
         passed,
         ...(readingNewtonMillimetre === undefined ? {} : { readingNewtonMillimetre }),
+        ...(against === undefined ? {} : { against }),
       });
     },
   },

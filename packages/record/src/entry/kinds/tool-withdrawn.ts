@@ -9,8 +9,9 @@ export const toolWithdrawn = defineKind<z.infer<typeof body>>({
   body,
   about: ({ tool }) => ({ tool: [tool] }),
   fold: {
-    tool: (tool) => {
+    tool: (tool, { body: { reason } }) => {
       tool.withdrawn = true;
+      tool.withdrawnFor = reason;
     },
   },
 });

@@ -7,6 +7,7 @@ import { LANGUAGES, type Language, loadWords } from '@clampwright/words';
 import { putAccount } from '../accounts.ts';
 import { SERVER } from '../log-key.ts';
 import { MOST_REPORTED, makeHandover, makeReport } from '../make-handover.ts';
+import { organisationOf } from '../organisation.ts';
 import { knowsBook } from '../principal.ts';
 import type { Handlers } from './handler.ts';
 import { plain } from './plain.ts';
@@ -96,7 +97,8 @@ export const bookHandlers = {
     const { size, note } = await checkpoints(job);
     if (size === 0) return refused(notice('not-found', {}));
     const made = now();
-    const bytes = await makeHandover(store, job, { made, paper: organisation ? { organisation } : {} });
+    const whose = await organisationOf(store, organisation);
+    const bytes = await makeHandover(store, job, { made, paper: whose ? { organisation: whose } : {} });
     if (!bytes) return refused(notice('not-found', {}));
     await store.putCheckpoint(job, size, note);
     header('Content-Disposition', `attachment; filename="${job}.handover"`);
@@ -107,7 +109,8 @@ export const bookHandlers = {
     const { size } = await store.tail(job);
     if (!spoken || size === 0) return refused(notice('not-found', {}));
     if (size > MOST_REPORTED) return refused(notice('report-too-long', { size, most: MOST_REPORTED }));
-    const bytes = await makeReport(store, job, { made: now(), paper: { languages: spoken, ...(organisation ? { organisation } : {}) } });
+    const whose = await organisationOf(store, organisation);
+    const bytes = await makeReport(store, job, { made: now(), paper: { languages: spoken, ...(whose ? { organisation: whose } : {}) } });
     if (!bytes) return refused(notice('not-found', {}));
     header('Content-Type', 'application/pdf');
     header('Content-Disposition', `attachment; filename="${job}.pdf"`);

@@ -2,6 +2,7 @@ import { attachmentHandlers } from './attachments.ts';
 import { bookHandlers } from './books.ts';
 import { deviceHandlers } from './devices.ts';
 import type { Handlers } from './handler.ts';
+import { keepingHandlers } from './keeping.ts';
 import { passkeyHandlers } from './passkeys.ts';
 import { serverHandlers } from './server.ts';
 import { sessionHandlers } from './session.ts';
@@ -14,4 +15,5 @@ export const HANDLERS: Handlers = {
   ...deviceHandlers,
   ...bookHandlers,
   ...attachmentHandlers,
+  ...keepingHandlers,
 };

@@ -3,7 +3,7 @@ import { Route, Switch, useLocation } from 'wouter';
 import { resumeDesk } from '../../draft/desk.ts';
 import { OfficeSpeech, useOffice } from '../../language/office-speech.tsx';
 import { Soft } from '../../ui/page.tsx';
-import { JobPages } from './job/job-pages.tsx';
+import { JobPage } from './job/job-pages.tsx';
 import { OfficeShell } from './shell/office-shell.tsx';
 import { StartPage } from './start/start-page.tsx';
 
@@ -15,6 +15,10 @@ const JointPage = lazy(() => import('./plan/joint-page.tsx').then(({ JointPage }
 const SimulatePage = lazy(() => import('./simulate/simulate-page.tsx').then(({ SimulatePage }) => ({ default: SimulatePage })));
 const ComparePage = lazy(() => import('./compare/compare-page.tsx').then(({ ComparePage }) => ({ default: ComparePage })));
 const IssuePage = lazy(() => import('./issue/issue-page.tsx').then(({ IssuePage }) => ({ default: IssuePage })));
+const ToolsPage = lazy(() => import('./tools/tools-page.tsx').then(({ ToolsPage }) => ({ default: ToolsPage })));
+const WatchPage = lazy(() => import('./watch/watch-page.tsx').then(({ WatchPage }) => ({ default: WatchPage })));
+const HandoverPage = lazy(() => import('./handover/handover-page.tsx').then(({ HandoverPage }) => ({ default: HandoverPage })));
+const SettingsPage = lazy(() => import('./settings/settings-page.tsx').then(({ SettingsPage }) => ({ default: SettingsPage })));
 
 interface OfficeProps {
   /** this browser takes part in another job */
@@ -68,7 +72,24 @@ function Office({ onEnrolled }: OfficeProps) {
         <Route path="/office/issue">
           <IssuePage />
         </Route>
-        <Route path="/office/:page">{({ page }) => <JobPages page={page} />}</Route>
+        <Route path="/office/tools/:serial?">
+          {({ serial }) => <ToolsPage serial={serial === undefined ? undefined : decodeURIComponent(serial)} onEnrolled={onEnrolled} />}
+        </Route>
+        <Route path="/office/watch">
+          <WatchPage />
+        </Route>
+        <Route path="/office/people">
+          <JobPage page="people" />
+        </Route>
+        <Route path="/office/papers">
+          <JobPage page="papers" />
+        </Route>
+        <Route path="/office/handover">
+          <HandoverPage />
+        </Route>
+        <Route path="/office/settings">
+          <SettingsPage />
+        </Route>
         <Route>
           <OfficeShell title={say('app.not-found')}>
             <Soft>{path}</Soft>

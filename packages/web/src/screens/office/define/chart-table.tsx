@@ -1,4 +1,3 @@
-import type { Notice } from '@clampwright/core';
 import { useMemo } from 'react';
 import { desk } from '../../../draft/desk.ts';
 import { useWatched } from '../../../job/store.ts';
@@ -6,8 +5,8 @@ import { useOffice } from '../../../language/office-speech.tsx';
 import { useNotice } from '../../../language/speech.tsx';
 import { planning } from '../../../planning/planning.ts';
 import { Soft } from '../../../ui/page.tsx';
-import type { At } from '../grid/cells.ts';
-import { Grid, type RowNotices } from '../grid/grid.tsx';
+import { cellNotices } from '../grid/cell-notices.ts';
+import { Grid } from '../grid/grid.tsx';
 import { changeCells, csvOf, insertRow, removeRows } from './csv-file.ts';
 import own from './define.module.css';
 
@@ -22,18 +21,7 @@ export function ChartTable({ file, label }: { readonly file: string; readonly la
   const rows = useMemo(() => records?.slice(1).map(({ cells }) => cells) ?? [], [records]);
   const headings = useMemo(() => records?.[0]?.cells ?? [], [records]);
   const said = useMemo(() => view?.notices.filter(({ place }) => place?.file === file) ?? [], [view?.notices, file]);
-  const notices = useMemo(() => {
-    const found = new Map<number, Map<number, Notice[]>>();
-    for (const one of said) {
-      const { row, column } = one.place!;
-      if (row === undefined || row < 2) continue;
-      const at: At = { row: row - 2, col: column === undefined ? -1 : headings.indexOf(column) };
-      const cells = found.get(at.row) ?? new Map<number, Notice[]>();
-      cells.set(at.col, [...(cells.get(at.col) ?? []), one]);
-      found.set(at.row, cells);
-    }
-    return found as ReadonlyMap<number, RowNotices>;
-  }, [said, headings]);
+  const notices = useMemo(() => cellNotices(said, headings), [said, headings]);
   const columns = useMemo(
     () => headings.map((head, at) => ({ key: `${at} ${head}`, head, width: at === 0 ? 120 : Math.max(70, 9 * head.length + 16) })),
     [headings],

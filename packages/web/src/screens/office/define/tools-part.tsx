@@ -10,6 +10,7 @@ import { planning } from '../../../planning/planning.ts';
 import css from '../../../ui/page.module.css';
 import { Banner, Button, Field, Row, Section, Soft } from '../../../ui/page.tsx';
 import { DropZone } from '../shell/drop-zone.tsx';
+import { CHART_SHAPES, type ChartShape, emptyChart } from './chart-shapes.ts';
 import { ChartTable } from './chart-table.tsx';
 import own from './define.module.css';
 import { CERTIFICATE, SOCKETS, TOOL } from './fields.ts';
@@ -86,20 +87,11 @@ function ToolView({ at, tool }: { readonly at: number; readonly tool: ToolEntry 
   );
 }
 
-/** How a chart is typed: what its first line says. */
-const SHAPES = {
-  'gear-step': (steps: number) => [`gear [N·m]`, ...Array.from({ length: steps }, (_, at) => String(at + 1))],
-  'pump-pressure': () => ['pump pressure [bar]', 'torque [N·m]'],
-  'air-pressure': () => ['air pressure [bar]', 'torque [N·m]'],
-  scale: () => ['scale', 'torque [N·m]'],
-} as const;
-type Shape = keyof typeof SHAPES;
-
 /** The chart of a tool: dropped, or typed. */
 function Chart({ at, tool }: { readonly at: number; readonly tool: ToolEntry }) {
   const say = useOffice();
   const here = useWatched(desk)!;
-  const [shape, setShape] = useState<Shape>('gear-step');
+  const [shape, setShape] = useState<ChartShape>('gear-step');
   const [gears, setGears] = useState('3');
   const [steps, setSteps] = useState('12');
   const file = tool.chart;
@@ -115,14 +107,7 @@ function Chart({ at, tool }: { readonly at: number; readonly tool: ToolEntry }) 
     if (chosen) put(`charts/${chosen.name}`, new Uint8Array(await chosen.arrayBuffer()));
   };
   const type = () => {
-    const head = SHAPES[shape](Math.max(1, Math.min(60, Number(steps) || 1)));
-    const rows =
-      shape === 'gear-step'
-        ? Array.from({ length: Math.max(1, Math.min(30, Number(gears) || 1)) }, (_, gear) => [
-            String(gear + 1),
-            ...head.slice(1).map(() => ''),
-          ])
-        : Array.from({ length: 8 }, () => head.map(() => ''));
+    const { head, rows } = emptyChart(shape, Number(gears), Number(steps));
     put(
       `charts/${tool.serial ?? `tool-${at + 1}`}.csv`,
       new TextEncoder().encode(`${[head, ...rows].map((cells) => cells.join(',')).join('\n')}\n`),
@@ -146,8 +131,8 @@ function Chart({ at, tool }: { readonly at: number; readonly tool: ToolEntry }) 
         <div className={own.bar}>
           <label>
             {say('define.chart-shape')}
-            <select value={shape} onChange={(event) => setShape(event.target.value as Shape)}>
-              {(Object.keys(SHAPES) as Shape[]).map((one) => (
+            <select value={shape} onChange={(event) => setShape(event.target.value as ChartShape)}>
+              {CHART_SHAPES.map((one) => (
                 <option key={one} value={one}>
                   {say(`define.shape-${one}`)}
                 </option>

@@ -1,6 +1,7 @@
 import type { Notice } from '@clampwright/core';
 import { type Answer, type Answered, apiClient } from '@clampwright/sync';
-import { useEffect, useState } from 'react';
+import { useEffect } from 'react';
+import { useWatched, watched } from '../../../job/store.ts';
 
 /** The server, as a signed-in person asks it: by the cookie of the session. */
 export const server = apiClient({ server: location.origin });
@@ -8,14 +9,18 @@ export const server = apiClient({ server: location.origin });
 export type Account = Answered<'whoAmI'>;
 export type Session = { readonly kind: 'asking' } | { readonly kind: 'out' } | { readonly kind: 'in'; readonly account: Account };
 
+/** One for all pages of the office: asked for once, when the first of them is opened. */
+const session = watched<Session>({ kind: 'asking' });
+let asked = false;
+const setAccount = (account: Account | undefined) => session.set(account ? { kind: 'in', account } : { kind: 'out' });
+
 export function useSession(): { readonly session: Session; readonly setAccount: (account: Account | undefined) => void } {
-  const [session, setSession] = useState<Session>({ kind: 'asking' });
   useEffect(() => {
-    void server('whoAmI', {}).then((answer) =>
-      setSession(answer.kind === 'answered' ? { kind: 'in', account: answer.value } : { kind: 'out' }),
-    );
+    if (asked) return;
+    asked = true;
+    void server('whoAmI', {}).then((answer) => setAccount(answer.kind === 'answered' ? answer.value : undefined));
   }, []);
-  return { session, setAccount: (account) => setSession(account ? { kind: 'in', account } : { kind: 'out' }) };
+  return { session: useWatched(session), setAccount };
 }
 
 /** What went wrong, or nothing: for a line under a form. */

@@ -2,49 +2,59 @@ import type { Nonconformance } from '@clampwright/record';
 import { useState } from 'react';
 import { useOffice } from '../../../language/office-speech.tsx';
 import { useNotice } from '../../../language/speech.tsx';
-import { Banner, Button, Field, Row, Section, Soft } from '../../../ui/page.tsx';
+import { Banner, Button, Field, LinkButton, Row, Section, Soft } from '../../../ui/page.tsx';
 import { useJob } from '../../../ui/world-context.ts';
 
 const DISPOSITIONS = ['use as is', 'rework', 'replace'] as const;
+const MOST = 50;
 
-/** What contradicts itself or was reported, to be settled by a named person. */
+/** What contradicts itself or was reported, to be settled by a named person. What is alike is settled together, each with its own entry. */
 export function Settle() {
   const say = useOffice();
-  const { book } = useJob();
-  const all = book.fold.nonconformances().filter(({ state }) => state !== 'settled');
+  const { world, book } = useJob();
+  const { says } = useNotice();
+  const groups = new Map<string, Nonconformance[]>();
+  for (const one of book.fold.nonconformances()) {
+    if (one.state === 'settled') continue;
+    const tag = one.joint === undefined ? '' : `${book.fold.state('joint', one.joint).tag ?? one.joint}: `;
+    const text = `${tag}${one.notice ? says(one.notice) : `${one.number ?? ''} ${one.text}`} (${say(`office.state-${one.state}`)})`;
+    groups.set(text, [...(groups.get(text) ?? []), one]);
+  }
   return (
     <Section title={say('office.settle')}>
-      {all.length === 0 ? <Soft>{say('office.settle-none')}</Soft> : null}
-      {all.slice(0, 50).map((one) => (
-        <One key={one.id} one={one} />
+      {groups.size === 0 ? <Soft>{say('office.settle-none')}</Soft> : null}
+      {groups.size > 0 && world.holder === undefined ? <LinkButton href="/who">{say('who.title')}</LinkButton> : null}
+      {[...groups].slice(0, MOST).map(([text, alike]) => (
+        <Alike key={text} text={text} alike={alike} />
       ))}
     </Section>
   );
 }
 
-function One({ one }: { readonly one: Nonconformance }) {
+function Alike({ text, alike }: { readonly text: string; readonly alike: readonly Nonconformance[] }) {
   const say = useOffice();
-  const { says } = useNotice();
   const { world, book } = useJob();
   const [disposition, setDisposition] = useState<(typeof DISPOSITIONS)[number]>('use as is');
   const [authority, setAuthority] = useState('');
   const [reason, setReason] = useState('');
-  const tag = one.joint === undefined ? '' : `${book.fold.state('joint', one.joint).tag ?? one.joint}: `;
   const name = world.holder === undefined ? say('who.nobody') : (book.nameOf(world.holder) ?? world.holder);
+  const each = async (record: (one: Nonconformance) => Promise<unknown>) => {
+    for (const one of alike) await record(one);
+  };
   return (
     <Banner level="mind">
       <p>
-        {tag}
-        {one.notice ? says(one.notice) : one.text} ({say(`office.state-${one.state}`)})
+        {alike.length > 1 ? `${alike.length} × ` : ''}
+        {text}
       </p>
-      {one.state === 'to be inspected again' ? (
+      {alike[0]!.state === 'to be inspected again' ? (
         <Row>
           <p>{say('office.settle-again')}</p>
           {([true, false] as const).map((passed) => (
             <Button
               key={String(passed)}
               disabled={world.holder === undefined}
-              onClick={() => void book.record('nonconformance-reinspected', { nonconformance: one.id, passed }, world.holder)}
+              onClick={() => void each(({ id }) => book.record('nonconformance-reinspected', { nonconformance: id, passed }, world.holder))}
             >
               {say(passed ? 'inspect.passed' : 'inspect.failed')}
             </Button>
@@ -70,10 +80,12 @@ function One({ one }: { readonly one: Nonconformance }) {
           <Button
             disabled={world.holder === undefined || authority.trim() === '' || reason.trim() === ''}
             onClick={() =>
-              void book.record(
-                'nonconformance-settled',
-                { nonconformance: one.id, disposition, authority: authority.trim(), reason: reason.trim() },
-                world.holder,
+              void each(({ id }) =>
+                book.record(
+                  'nonconformance-settled',
+                  { nonconformance: id, disposition, authority: authority.trim(), reason: reason.trim() },
+                  world.holder,
+                ),
               )
             }
           >

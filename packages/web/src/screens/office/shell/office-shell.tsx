@@ -4,9 +4,10 @@ import { clearDesk, desk, isKept, redo, rename, undo } from '../../../draft/desk
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
 import { planning } from '../../../planning/planning.ts';
+import { useSession } from '../job/session.ts';
 import { Verdict } from '../plan/verdict.tsx';
 import css from './office-shell.module.css';
-import { DRAFT_PAGES, JOB_PAGES, type OfficePageName } from './pages.ts';
+import { DRAFT_PAGES, drafts, isFor, JOB_PAGES, type JobPageName, type OfficePageName } from './pages.ts';
 
 interface ShellProps {
   readonly title: string;
@@ -18,6 +19,9 @@ interface ShellProps {
 /** Every page of the office: where one is, what draft is in hand and how it stands, and the way to everything else. */
 export function OfficeShell({ title, wide = false, children }: ShellProps) {
   const say = useOffice();
+  const { session } = useSession();
+  const roles = session.kind === 'in' ? session.account.roles : undefined;
+  const mine = Object.fromEntries(Object.entries(JOB_PAGES).filter(([name]) => isFor(name as JobPageName, roles)));
   useUndoKeys();
   useEffect(() => {
     document.title = `${title} · Clampwright`;
@@ -34,11 +38,11 @@ export function OfficeShell({ title, wide = false, children }: ShellProps) {
             <circle cx="12" cy="12" r="4" fill="currentColor" />
           </svg>
         </Link>
-        <DeskLine />
+        {drafts(roles) ? <DeskLine /> : null}
       </header>
       <nav className={css.nav} aria-label={say('office.nav')}>
-        <Ways title={say('office.nav-draft')} pages={DRAFT_PAGES} />
-        <Ways title={say('office.nav-job')} pages={JOB_PAGES} />
+        {drafts(roles) ? <Ways title={say('office.nav-draft')} pages={DRAFT_PAGES} /> : null}
+        <Ways title={say('office.nav-job')} pages={mine} />
       </nav>
       <main id="content" tabIndex={-1} className={css.main} data-wide={wide ? '' : undefined}>
         <h1>{title}</h1>

@@ -154,7 +154,7 @@ function YardJobs({ onEnrolled }: { readonly onEnrolled: () => void }) {
   ) : (
     <Section title={say('office.jobs')}>
       <Soft>
-        {say('office.jobs-signed-out')} <Link href="/office/account">{say('office.sign-in')}</Link>
+        {say('office.jobs-signed-out')} <Link href="/office/settings">{say('office.sign-in')}</Link>
       </Soft>
     </Section>
   );
