@@ -43,6 +43,34 @@ export async function appScreens(): Promise<void> {
       await page.getByRole('link', { name: 'Something else' }).click();
       await page.getByRole('heading', { name: /^What happened/ }).waitFor();
       await shoot('app-else');
+      const bolts = page.url();
+      await page.getByRole('link', { name: 'Take another tool' }).click();
+      await page.getByRole('button', { name: /SK-B117/ }).click();
+      await shoot('app-swap');
+      await page.goto(server.url);
+      await page.getByRole('link', { name: /GV-11/ }).click();
+      await page.getByRole('button', { name: '+5' }).click();
+      await shoot('app-valve');
+      const valve = page.url();
+      await page.goto(bolts.replace(/else.*/, 'inspect'));
+      await page.getByRole('button', { name: 'Passed' }).waitFor();
+      await shoot('app-inspect');
+      // the same in German
+      await page.evaluate(() => localStorage.setItem('clampwright settings', JSON.stringify({ language: 'de' })));
+      for (const [name, url, text] of [
+        ['today', server.url, 'FB-S1'],
+        ['before', bolts.replace(/\/else.*/, ''), 'Prüfen'],
+        ['tighten', bolts.replace(/else.*/, 'tighten'), 'Einstellung'],
+        ['else', bolts, 'Akku'],
+        ['inspect', bolts.replace(/else.*/, 'inspect'), 'Schlüssel'],
+        ['valve', valve, 'Umdrehungen'],
+        ['shift', `${server.url}/shift`, 'Schicht'],
+        ['settings', `${server.url}/settings`, 'Einstellungen'],
+      ] as const) {
+        await page.goto(url);
+        await page.getByText(text).first().waitFor();
+        await shoot(`app-${name}-de`);
+      }
       await close();
     }
   } finally {

@@ -89,6 +89,10 @@ test('two phones without network take a joint through a whole pass; nothing is l
   await one.getByRole('button', { name: 'Sign as crew' }).click();
   await openJoint(one, 'FB-S1');
   await one.getByRole('link', { name: 'Inspect' }).click();
+  // never with the tool that tightened
+  await one.getByLabel('Serial number of your wrench').fill('SK-B204');
+  await one.getByText(/it cannot inspect them/).waitFor();
+  await one.getByLabel('Serial number of your wrench').fill('IW-7');
   while (await one.getByRole('button', { name: 'Passed' }).isVisible()) {
     const bolt = await one.getByRole('heading', { level: 2 }).textContent();
     await one.getByRole('button', { name: 'Passed' }).click();

@@ -16,6 +16,8 @@ export interface ReadPdf {
   /** PNG of a page */
   readonly picture: (page: number, dotsPerInch: number) => Buffer;
   readonly metadata: () => string;
+  /** every object of the file as qpdf tells it, streams by their dictionaries */
+  readonly objects: () => Readonly<Record<string, unknown>>;
 }
 
 const folder = mkdtempSync(join(tmpdir(), 'clampwright-outside-'));
@@ -51,6 +53,7 @@ export function readPdf(bytes: Uint8Array): ReadPdf {
       return png;
     },
     metadata: () => run('pdfinfo', '-meta', path),
+    objects: () => (JSON.parse(run('qpdf', '--json=2', '--json-key=qpdf', path)) as { qpdf: [unknown, Record<string, unknown>] }).qpdf[1],
   };
 }
 

@@ -6,6 +6,7 @@ import { run } from './setup.mjs';
 run('node', ['scripts/build.mjs']);
 await build({
   ...NODE_BUNDLE,
+  external: [...NODE_BUNDLE.external, 'playwright-core'],
   entryPoints: ['bench/run.ts'],
   outfile: 'bench/dist/run.mjs',
 });

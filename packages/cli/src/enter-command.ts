@@ -9,6 +9,7 @@ import { EXIT, refuse } from './exit.ts';
 import { isFile, jobFolder } from './job-folder.ts';
 import { meansOf } from './means-of.ts';
 import { faultsText } from './plan-text.ts';
+import { rememberHeadings } from './remember-headings.ts';
 import { textTable } from './text-table.ts';
 
 interface EnterOptions extends DeskOptions, Pick<RecordOptions, 'step' | 'end' | 'done' | 'card'> {
@@ -46,6 +47,8 @@ export async function enterCommand(job: string, file: string, options: EnterOpti
     if (notices.some(({ code }) => levelOf(code) === 'fault') || read.records.length === 0)
       return refuse('Nothing was entered: a log cannot be mended afterwards. Correct the file, then enter it whole.');
     process.stdout.write(`${preview(read.records)}\n\n`);
+    const unkept = rememberHeadings(file, read.mapping);
+    if (unkept !== undefined) return refuse(unkept);
     if (!options.write) return onlyShown('what the paper says');
     const entered = await atDesk(
       store,

@@ -104,3 +104,11 @@ test('the same file is not entered twice', async () => {
   expect(await enter(CARD, { write: true })).toBe(2);
   expect(said).toContain('was entered into this book before');
 });
+
+test('what a heading means is said once: beside the file it is remembered', async () => {
+  const odd = CARD.replace('bolts;', 'Bolt Ø;');
+  expect(await enter(odd)).toBe(2);
+  expect(await enter(odd, { map: ['Bolt Ø=bolt number'] })).toBe(0);
+  expect(await enter(odd, { write: true })).toBe(0);
+  expect((await book()).entries.at(-1)!.entry).toMatchObject({ kind: 'batch-tightened', body: { bolts: [6, 7, 8] } });
+});

@@ -1,12 +1,12 @@
-import { basename, dirname, join } from 'node:path';
+import { basename, dirname } from 'node:path';
 import { levelOf } from '@clampwright/core';
-import { MAPPING_FILE, readMeasured } from '@clampwright/papers';
+import { readMeasured } from '@clampwright/papers';
 import { EXIT, refuse } from './exit.ts';
 import { isFile, jobFolder } from './job-folder.ts';
 import { fails, judgedText } from './judged-text.ts';
 import { meansOf } from './means-of.ts';
 import { faultsText } from './plan-text.ts';
-import { NotOurs, writeOutput } from './write-output.ts';
+import { rememberHeadings } from './remember-headings.ts';
 
 interface JudgeOptions {
   readonly json?: boolean;
@@ -25,15 +25,8 @@ export async function judgeCommand(file: string, options: JudgeOptions): Promise
   const means = meansOf(options.map ?? []);
   if (!means) return refuse('--map: write HEADING=MEANING');
   const { judged, notices, mapping } = readMeasured(jobFolder(dirname(file)), basename(file), { means });
-  if (mapping !== undefined) {
-    try {
-      writeOutput(dirname(file), { [MAPPING_FILE]: mapping });
-      process.stderr.write(`Written: ${join(dirname(file), MAPPING_FILE)}\n`);
-    } catch (error) {
-      if (error instanceof NotOurs) return refuse(`${error.message}. Move it.`);
-      throw error;
-    }
-  }
+  const unkept = rememberHeadings(file, mapping);
+  if (unkept !== undefined) return refuse(unkept);
   if (options.json) process.stdout.write(`${JSON.stringify({ judged, faults: notices }, null, 2)}\n`);
   else {
     if (notices.length > 0) process.stdout.write(`${faultsText(notices, 'metric')}\n\n`);

@@ -31,6 +31,7 @@ export const inputNotices = {
   'number-wanted': fault<{ wanted: string }>(),
   'number-ambiguous': fault<{ read: string }>(),
   'number-absurd': fault<{ wanted: string; largest: string }>(),
+  'label-too-long': fault<{ most: number }>(),
   'word-unknown': fault<{ wanted: string }>(),
   'positions-unreadable': fault(),
   'layout-unreadable': fault(),

@@ -25,7 +25,7 @@ export type {
   Verdict,
 } from './plan.ts';
 export { planInteraction, type RoundsMemory, roundsOf, type WantedRounds, wantedRounds, withRounds } from './plan-interaction.ts';
-export { ENGINE, planJob } from './plan-job.ts';
+export { ENGINE, type JointMemory, jointMemory, planJob } from './plan-job.ts';
 export { smallestPitch } from './reach-notices.ts';
 export { simulatedJob } from './simulated-job.ts';
 export { UNMEASURED_VARIATION } from './step-settings.ts';

@@ -26,6 +26,7 @@ export function planInteraction(job: Job, plan: Plan, progress: (done: number, o
 /** The plan with the rounds that a memory has; other joints stay as they are. */
 export function withRounds(job: Job, plan: Plan, memory: RoundsMemory): Plan {
   const told = new Map(kindsOf(job, plan).map(({ kind, planned }) => [planned.tag, memory.get(kind)]));
+  if (told.size === 0) return plan;
   const joints = plan.joints.map((joint) => withInteraction(joint, told.get(joint.tag)));
   return { ...plan, joints, sums: sumsOf(job, joints) };
 }

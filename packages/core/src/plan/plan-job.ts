@@ -1,4 +1,4 @@
-import type { Job } from '../job/job.ts';
+import type { Job, Joint } from '../job/job.ts';
 import { type Notice, notice } from '../notice/index.ts';
 import { compareTags } from './compare-tags.ts';
 import { contextOf } from './context.ts';
@@ -10,14 +10,23 @@ import { planJoint } from './plan-joint.ts';
 /** Version of the engine, written into every plan. */
 export const ENGINE = '0.1.0';
 
+/** Joints as they were planned last, for whoever plans again while typing: a joint is planned anew only where it or the job around it changed. */
+export interface JointMemory {
+  /** the job without its joints */
+  around: string;
+  joints: Map<string, JointPlan>;
+}
+export const jointMemory = (): JointMemory => ({ around: '', joints: new Map() });
+
 /**
  * Plans a job: for every joint a verdict with its reasons, target preload, torque, setting and end signal of each step,
  * sequence, reaction, kit and cautions. Pure: the same job gives the same plan, in whatever order its rows came; joints are
  * sorted by tag. A joint that cannot be planned is in the plan, with the reasons; it never keeps others from being planned.
  */
-export function planJob(job: Job): Plan {
+export function planJob(job: Job, memory?: JointMemory): Plan {
   const context = contextOf(job);
-  const joints = job.joints.map((joint) => planJoint(context, joint)).sort((a, b) => compareTags(a.tag, b.tag));
+  const plan = memory ? remembered(job, memory, (joint) => planJoint(context, joint)) : (joint: Joint) => planJoint(context, joint);
+  const joints = job.joints.map(plan).sort((a, b) => compareTags(a.tag, b.tag));
   return {
     format: 'clampwright-plan',
     version: 1,
@@ -40,6 +49,20 @@ export function planJob(job: Job): Plan {
     })),
     reasons: peopleNotices(job),
     sums: sumsOf(job, joints),
+  };
+}
+
+/** Plans a joint, or takes it as it was planned before; what is no longer asked for is forgotten. */
+function remembered(job: Job, memory: JointMemory, plan: (joint: Joint) => JointPlan): (joint: Joint) => JointPlan {
+  const around = JSON.stringify({ ...job, joints: [] });
+  const before = memory.around === around ? memory.joints : new Map<string, JointPlan>();
+  memory.around = around;
+  memory.joints = new Map();
+  return (joint) => {
+    const key = JSON.stringify(joint);
+    const planned = before.get(key) ?? plan(joint);
+    memory.joints.set(key, planned);
+    return planned;
   };
 }
 

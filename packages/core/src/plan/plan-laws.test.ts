@@ -5,7 +5,7 @@ import { boltCountOf, type Job } from '../job/job.ts';
 import { levelOf } from '../notice/index.ts';
 import { isPermutation } from '../sequence/ring.ts';
 import type { Plan } from './plan.ts';
-import { planJob } from './plan-job.ts';
+import { jointMemory, planJob } from './plan-job.ts';
 
 const SEED = { seed: 20_261_125, numRuns: 200 };
 const forEveryJob = (law: (job: Job, plan: Plan) => void) =>
@@ -31,6 +31,18 @@ test('a plan holds no NaN, no Infinity and nothing undefined, whatever the job',
 test('the same job gives the same bytes', () => {
   forEveryJob((job, plan) => {
     expect(JSON.stringify(planJob(job))).toBe(JSON.stringify(plan));
+  });
+});
+
+test('whoever plans again with a memory gets the plan that planning afresh gives, whatever was planned before', () => {
+  const memory = jointMemory();
+  forEveryJob((job, plan) => {
+    expect(planJob(job, memory)).toEqual(plan);
+    const [first, ...rest] = job.joints;
+    const changed: Job = { ...job, joints: first ? [{ ...first, title: `${first.title}!`, pressure: !first.pressure }, ...rest] : [] };
+    expect(planJob(changed, memory)).toEqual(planJob(changed));
+    const drier: Job = { ...job, conditions: { ...job.conditions, wet: !job.conditions.wet } };
+    expect(planJob(drier, memory)).toEqual(planJob(drier));
   });
 });
 

@@ -4,7 +4,7 @@ import { languagesOf, type PaperOptions, twice } from '../pdf/paper-options.ts';
 import { factPairs } from '../told/fact.ts';
 import { kitOf, kitRows } from '../told/kit-rows.ts';
 import { permitFacts } from '../told/permit-facts.ts';
-import { A4, type Flow, facts, heading, letterhead, onOneLine, paragraph, said, setPaper, sheetChrome } from '../typeset/index.ts';
+import { A4, type Flow, facts, heading, letterhead, paragraph, said, setPaper, sheetChrome } from '../typeset/index.ts';
 import { baseOf, setText } from '../typeset/set-text.ts';
 
 /** Joints that go up together. */
@@ -93,9 +93,9 @@ function liftPages(flow: Flow, { tags }: Lift, joints: readonly JointPlan[]): vo
 function kitTable(flow: Flow, kit: readonly KitItem[]): void {
   const right = flow.left + flow.width;
   const head = { size: 7.5, ink: 'quiet', anchor: 'middle' } as const;
-  flow.canvas.text({ x: right - 15, y: flow.y() + 2 }, onOneLine(said('kit.out'), flow.languages), head);
-  flow.canvas.text({ x: right - 4, y: flow.y() + 2 }, onOneLine(said('kit.back'), flow.languages), head);
-  flow.move(3);
+  const heads = [said('kit.out'), said('kit.back')].map((text) => flow.lay(text, 12, head));
+  for (const [i, x] of [right - 15.3, right - 4.3].entries()) setText(flow.canvas, heads[i]!, { x, y: flow.y() - 0.6 });
+  flow.move(Math.max(...heads.map(({ height }) => height)) - 0.2);
   for (const [at, { count }] of kitRows(kit).entries()) {
     const laid = flow.lay((words) => kitRows(kit, words)[at]!.name, flow.width - 42, { size: 10 });
     const height = laid.height + 2.4;

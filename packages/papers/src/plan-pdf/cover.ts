@@ -115,14 +115,14 @@ function jointTable(flow: Flow, { joints, job: { units } }: Plan): void {
       },
       {
         head: said('col.bolts'),
-        width: 2.6,
+        width: 2.3,
         cell: ({ joint, subgroup }) =>
           subgroup ? `${subgroup.positions.length} × ${subgroup.size}\n${subgroup.grade}` : String(joint.boltCount),
       },
-      { head: said('col.rule'), width: 3.2, cell: ({ joint, first }) => (first ? ({ term }) => term(joint.rule.title) : '') },
+      { head: said('col.rule'), width: 3.5, cell: ({ joint, first }) => (first ? ({ term }) => term(joint.rule.title) : '') },
       {
         head: said('col.preload'),
-        width: 1.8,
+        width: 2.5,
         align: 'right',
         cell: ({ subgroup }) => (subgroup?.tightening ? say.force(subgroup.tightening.target.value) : ''),
       },

@@ -180,3 +180,12 @@ describe('batteries', () => {
     expect(read({ tools: `${TOOLS}charger: { watts: 108, vehicle-fuse: 15 }\n` }).codes).toEqual(['socket-near-fuse']);
   });
 });
+
+test('a serial number that the log could not keep is named with its line, and so is a lot', () => {
+  const long = 'S'.repeat(121);
+  const { notices } = read({ tools: TOOLS.replace(/serial: (\S+?)([,\s])/, `serial: ${long}$2`) });
+  expect(notices.find(({ code }) => code === 'yaml-wrong-value')).toMatchObject({
+    params: { wanted: 'a name of up to 120 characters, on one line' },
+    place: { file: 'tools.yaml', path: expect.stringContaining('serial') },
+  });
+});

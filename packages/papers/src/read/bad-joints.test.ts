@@ -40,6 +40,8 @@ test.each([
   [',en1090-torque,ring,8,M20,10.9,HV,40,L1,', 'cell-empty @ joints.csv, 2, joint'],
   ['J,en1090-torque,ring,8,,10.9,HV,40,L1,', 'cell-empty @ joints.csv, 2, size'],
   ['J,en1090-torque,ring,8,M20,10.9,HW,40,L1,', 'word-unknown @ joints.csv, 2, system'],
+  [`${'J'.repeat(121)},en1090-torque,ring,8,M20,10.9,HV,40,L1,`, 'label-too-long @ joints.csv, 2, joint'],
+  [`J,en1090-torque,ring,8,M20,10.9,HV,40,${'L'.repeat(121)},`, 'label-too-long @ joints.csv, 2, lot'],
   ['J,en1090-torque,ring,8,M20', 'row-broken @ joints.csv, 2'],
   ['J,en1090-torque,ring,8,M20,10.9,HV,40,L1,,surplus', 'row-broken @ joints.csv, 2'],
   ['J,en1090-torque,ring,8,M20,10.9,HV,40,"L1,', 'csv-broken @ joints.csv, 2'],

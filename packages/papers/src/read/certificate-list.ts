@@ -30,7 +30,7 @@ export function readCertificates(open: OpenFile, file: string, memory: HeadingMe
   if (REQUIRED.some((field) => !columns.at.has(field))) return [];
   return table.value.rows.flatMap((row): CertificateVersion[] => {
     const reader = new RowReader<Column>(table.value, columns, CERTIFICATE_FIELDS, 'metric', row);
-    const [serial, number, chart] = [reader.required('tool'), reader.required('number'), reader.required('chart')];
+    const [serial, number, chart] = [reader.requiredLabel('tool'), reader.requiredLabel('number'), reader.required('chart')];
     const [calibrated, due] = [dateOf(reader, 'calibrated'), dateOf(reader, 'due')];
     const uncertainty = reader.quantity('uncertainty', 'share');
     if (uncertainty === undefined && !reader.has('uncertainty')) reader.required('uncertainty');

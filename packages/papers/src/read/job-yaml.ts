@@ -1,9 +1,9 @@
 import { z } from 'zod';
-import { between, date, insidePath, quantity, word, zone } from './yaml-values.ts';
+import { between, date, insidePath, label, quantity, word, zone } from './yaml-values.ts';
 
 /** One lot. Lots and tools are checked one by one, so that a faulty one does not keep the others out. */
 export const lotSchema = z.strictObject({
-  id: word,
+  id: label,
   'k-class': z.enum(['K0', 'K1', 'K2']).optional(),
   k: quantity('number').optional(),
   'thread-friction': quantity('number').optional(),
@@ -20,11 +20,11 @@ export const lotSchema = z.strictObject({
   lubricant: word.optional(),
 });
 
-const person = z.strictObject({ name: word, role: word, qualification: word.optional(), 'qualified-until': date.optional() });
+const person = z.strictObject({ name: label, role: label, qualification: label.optional(), 'qualified-until': date.optional() });
 
 /** job.yaml: site, date, units, conditions, people, lots. */
 export const jobSchema = z.strictObject({
-  title: word,
+  title: label,
   site: word,
   'work-date': date,
   units: z.enum(['metric', 'US']).default('metric'),
@@ -44,8 +44,8 @@ export const jobSchema = z.strictObject({
 
 const socket = z.strictObject({ 'across-flats': quantity('length'), 'outer-diameter': quantity('length') });
 const certificate = z.strictObject({
-  number: word,
-  serial: word,
+  number: label,
+  serial: label,
   calibrated: date,
   due: date,
   uncertainty: quantity('share'),
@@ -62,8 +62,8 @@ const certificate = z.strictObject({
 
 /** One tool with its certificate, arm, sockets and the name of its chart file. */
 export const toolSchema = z.strictObject({
-  serial: word,
-  name: word,
+  serial: label,
+  name: label,
   kind: z.enum(['battery', 'electric', 'pneumatic', 'hydraulic', 'torque multiplier', 'click wrench']),
   arm: quantity('length').optional(),
   'arm-rating': quantity('torque').optional(),
@@ -81,7 +81,7 @@ export const toolSchema = z.strictObject({
 
 /** One battery as its label and gauge say. */
 export const batterySchema = z.strictObject({
-  serial: word,
+  serial: label,
   volts: between(1, 120),
   'ampere-hours': between(0.1, 60),
   health: quantity('share').default(1),

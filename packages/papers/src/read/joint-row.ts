@@ -26,7 +26,7 @@ type Reader = RowReader<JointColumn>;
 
 /** Reads one row; faults gather in the reader, and a row with a fault gives no joint. */
 export function readJointRow(reader: Reader): JointRow | undefined {
-  const tag = reader.required('tag');
+  const tag = reader.requiredLabel('tag');
   const grade = reader.required('grade');
   const flange = flangeOf(reader);
   const size = sizeOf(reader, flange);

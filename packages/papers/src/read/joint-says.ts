@@ -56,7 +56,7 @@ export function jointSays(reader: Reader, flange: StandardFlange | undefined): J
     sequence: sequenceOf(reader),
     flange: flange?.name,
     pressure: pressure === undefined ? undefined : pressure === 'yes',
-    permit: reader.text('permit'),
+    permit: reader.label('permit'),
     zone: reader.word('zone', ZONES, zoneText),
     hotWorkPermit: reader.text('hotWorkPermit'),
     gasTest: reader.text('gasTest'),

@@ -15,11 +15,11 @@ import {
 } from '@clampwright/core';
 import { z } from 'zod';
 import { stated } from './stated.ts';
-import { quantity, word } from './yaml-values.ts';
+import { label, quantity, word } from './yaml-values.ts';
 
 /** A suitability test as it is written down. */
 export const suitability = z.strictObject({
-  lot: word,
+  lot: label,
   size: word,
   grade: word,
   system: z.enum(['HR', 'HV']),

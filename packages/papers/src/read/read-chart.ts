@@ -16,7 +16,7 @@ export interface ChartTable {
 const LABELS = ['gear', 'step', 'pumpPressure', 'airPressure', 'scale'] as const satisfies readonly ChartColumn[];
 const USES = { tightening: ['tighten', 'anziehen'], loosening: ['loosen', 'loosening only', 'lösen', 'nur lösen'] } as const;
 
-/** A chart in long form (one setting a row) or wide form (gears down, steps across, the unit in the first heading). */
+/** A chart in long form (one setting a row) or wide form: gears down and steps across, or the other way, with the unit in the first heading. */
 export function readChart(bytes: Uint8Array, file: string, memory: HeadingMemory): ChartTable {
   const table = readTable(bytes, file, { table: 'chart', required: ['torque'], memory, alsoHeads: likeWide });
   if (!table.ok) return { scales: [], settings: [], notices: table.notices };
@@ -27,14 +27,19 @@ export function readChart(bytes: Uint8Array, file: string, memory: HeadingMemory
 const likeWide = (cells: readonly string[]): number => (isWide(cells) ? (UNIT.test(cells[0]!) ? cells.length : 1.5) : 0);
 const UNIT = /[[(]([^\])]*)[\])]/;
 
-/** Steps across: every heading but the first is a step. */
+const STEP = /^(?:step|stufe)?\s*\d+(?:[.,]\d+)?$/i;
+const GEAR = /^(?:gear|gang|getriebegang)\s*\d+$/i;
+/** Words before a gear or a step, where the cell has them. */
+const NAME = /^(?:gear|gang|getriebegang|step|stufe|leistungsstufe)\s*/i;
+
+/** Steps or gears across: every heading but the first is one, and all of one kind. A bare number is a step, unless the corner says that steps go down. */
 function isWide(headings: readonly string[]): boolean {
   const last = headings.findLastIndex((heading) => heading.trim() !== '');
   const steps = headings.slice(1, last + 1);
   return (
     /[a-z]/i.test(headings[0] ?? '') &&
     steps.length > 0 &&
-    steps.every((heading) => /^(step|stufe)?\s*\d+([.,]\d+)?$/i.test(heading.trim()))
+    (steps.every((heading) => STEP.test(heading.trim())) || steps.every((heading) => GEAR.test(heading.trim())))
   );
 }
 
@@ -92,13 +97,18 @@ function wide(table: Table): ChartTable {
     notices.push(notice('unit-missing', { wanted: unitsOf('torque') }, placeOfCell(table, table.headingRow, corner!, corner!, 0)));
     return { scales: [], settings: [], notices };
   }
+  // gears across where the headings say so, or where the corner says that what goes down are steps
+  const gearsAcross =
+    GEAR.test(steps.find((heading) => heading.trim() !== '')!.trim()) || /^(?:step|stufe|leistungsstufe)\b/i.test(corner!.trim());
   const settings: Setting[] = [];
   for (const one of table.rows) {
     const { row, cells } = one;
-    const gear = (cells[0] ?? '').replace(/^(gear|gang)\s*/i, '');
+    const down = (cells[0] ?? '').replace(NAME, '');
     const place = placeOfCell(table, row, corner!, cells[0] ?? '', 0);
-    if (gear === '' || isFormula(gear)) {
-      notices.push(gear === '' ? notice('cell-empty', { wanted: 'gear' }, place) : notice('cell-formula', {}, place));
+    if (down === '' || isFormula(down)) {
+      notices.push(
+        down === '' ? notice('cell-empty', { wanted: gearsAcross ? 'step' : 'gear' }, place) : notice('cell-formula', {}, place),
+      );
       continue;
     }
     for (const [at, step] of steps.entries()) {
@@ -106,7 +116,8 @@ function wide(table: Table): ChartTable {
       const cell = (cells[at + 1] ?? '').trim();
       if (cell === '' || cell === '-' || cell === '–') continue;
       const torque = readQuantity(cell, 'torque', unit, placeOfCell(table, row, step, cell, at + 1), decimalsIn(table, one, at + 1));
-      if (torque.ok) settings.push({ labels: [gear, step.replace(/^\D+/, '').trim()], torque: torque.value, row });
+      const across = step.replace(/^\D+/, '').trim();
+      if (torque.ok) settings.push({ labels: gearsAcross ? [across, down] : [down, across], torque: torque.value, row });
       else notices.push(...torque.notices);
     }
   }

@@ -53,6 +53,8 @@ export interface RecordOptions {
 interface ReadRecords {
   readonly records: readonly TighteningRecord[];
   readonly notices: readonly Notice[];
+  /** text of the mapping file, where `means` told something new: it belongs beside the file */
+  readonly mapping?: string;
 }
 
 /** Reads tightening records, a filled card or what a tool kept, CSV or XLSX, against the joints of the job. Every fault of every row at once. */
@@ -92,9 +94,9 @@ export function readRecords(
     const end = endOf(reader, options.end);
     const done = dateOf(reader, options.done);
     const optional = {
-      card: reader.text('card') ?? options.card,
-      tool: reader.text('tool'),
-      setting: reader.text('setting'),
+      card: reader.label('card') ?? options.card,
+      tool: reader.label('tool'),
+      setting: reader.label('setting'),
       torque: reader.quantity('torque', 'torque'),
       angle: reader.quantity('angle', 'angle'),
     };
@@ -103,7 +105,8 @@ export function readRecords(
     const said = Object.fromEntries(Object.entries(optional).filter(([, value]) => value !== undefined));
     records.push({ tag, bolts, step, end, done, row: row.row, ...said });
   }
-  return { records, notices };
+  const mapping = memory.text();
+  return { records, notices, ...(mapping === undefined ? {} : { mapping }) };
 }
 
 type Reader = RowReader<keyof typeof RECORD_FIELDS>;

@@ -40,7 +40,7 @@ function suitabilityOf(table: Table, memory: HeadingMemory): Series {
   const faulty = new Set<string>();
   for (const row of table.rows) {
     const reader = new RowReader<keyof typeof SUITABILITY_FIELDS>(table, columns, SUITABILITY_FIELDS, 'metric', row);
-    const [lot, size, grade] = [reader.required('lot'), reader.required('size'), reader.required('grade')];
+    const [lot, size, grade] = [reader.requiredLabel('lot'), reader.required('size'), reader.required('grade')];
     const system = reader.has('system') ? reader.word('system', { HR: [], HV: [] }) : void reader.required('system');
     const [preload, clamp, torque] = [
       reader.quantity('preload', 'force'),
@@ -99,7 +99,7 @@ function chargesOf(table: Table, memory: HeadingMemory): Series {
   const counts = new Map<string, number[]>();
   for (const row of table.rows) {
     const reader = new RowReader<keyof typeof BATTERY_FIELDS>(table, columns, BATTERY_FIELDS, 'metric', row);
-    const serial = reader.required('serial');
+    const serial = reader.requiredLabel('serial');
     const text = reader.required('bolts');
     const bolts = text === undefined || !/^\d{1,6}$/.test(text) ? undefined : Number(text);
     if (text !== undefined && bolts === undefined)

@@ -1,6 +1,7 @@
 import { type Millimetre, type Notice, notice, type Outcome, type Place } from '@clampwright/core';
 import type { Columns } from './columns.ts';
 import type { Field } from './field.ts';
+import { isLabel, LONGEST_LABEL } from './label.ts';
 import { decimalsIn, placeOfCell, placeOfRow, type TableHead } from './place.ts';
 import { DEFAULT_UNIT, type Dimension, isValue, notAValue, readCoordinate, readQuantity, type ValueOf } from './quantity.ts';
 import type { Row } from './row.ts';
@@ -38,6 +39,18 @@ export class RowReader<K extends string> {
     const cell = this.text(key);
     if (cell === undefined && !this.has(key)) this.fault(notice('cell-empty', { wanted: this.meanings[key].says }, this.at(key, '')));
     return cell;
+  }
+
+  /** A text that the log keeps as a label. */
+  label(key: K): string | undefined {
+    const cell = this.text(key);
+    if (cell === undefined || isLabel(cell)) return cell;
+    this.fault(notice('label-too-long', { most: LONGEST_LABEL }, this.at(key, cell)));
+    return undefined;
+  }
+
+  requiredLabel(key: K): string | undefined {
+    return this.has(key) ? this.label(key) : this.required(key);
   }
 
   quantity<D extends Dimension>(key: K, dimension: D): ValueOf[D] | undefined {

@@ -33,7 +33,7 @@ export function subgroupOf(reader: RowReader<JointColumn>, size: string, grade: 
     ...stated<Pick<Subgroup, 'length' | 'clampThickness' | 'lot' | 'kClass' | 'friction'>>({
       length: reader.quantity('length', 'length'),
       clampThickness: reader.quantity('clamp', 'length'),
-      lot: reader.text('lot'),
+      lot: reader.label('lot'),
       kClass: reader.word('kClass', { K0: [], K1: [], K2: [] }),
       friction: friction.friction,
     }),

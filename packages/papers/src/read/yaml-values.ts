@@ -1,5 +1,6 @@
 import { type CivilDate, civilDate } from '@clampwright/core';
 import { z } from 'zod';
+import { isLabel, LONGEST_LABEL } from './label.ts';
 import { type Dimension, readQuantity, unitsOf, type ValueOf } from './quantity.ts';
 import { ZONES, zoneText } from './zone.ts';
 
@@ -36,6 +37,9 @@ export const word = z
   .string()
   .transform((given) => given.trim())
   .refine((given) => given !== '', { message: 'a word or a name' });
+
+/** A word that the log keeps as a label: an id, a serial number, the name of a tool. */
+export const label = word.refine(isLabel, { message: `a name of up to ${LONGEST_LABEL} characters, on one line` });
 
 /** A path inside the job folder. */
 export const insidePath = z.string().refine((path) => !leavesFolder(path), { message: 'a path inside the job folder' });

@@ -4,4 +4,4 @@ export { letterhead, type Organisation, sheetChrome } from './chrome.ts';
 export { A4, type Flow, setPaper } from './flow.ts';
 export { openTable, table } from './table.ts';
 export { tallies } from './tallies.ts';
-export { onOneLine, said, type Text } from './text.ts';
+export { said, type Text } from './text.ts';

@@ -2,6 +2,7 @@ import {
   type Job,
   type JointPlan,
   type JointRounds,
+  jointMemory,
   type Notice,
   type Plan,
   planInteraction,
@@ -65,6 +66,7 @@ export interface ReadList {
 export function openEngine(compute: Rounds = async (job, { joint, planned }) => roundsOf(job, joint, planned)): Engine {
   const files = new Map<string, Uint8Array>();
   const memory: RoundsMemory = new Map();
+  const joints = jointMemory();
   let turn = 0;
   let read: Whole | undefined;
   let rest: { readonly notices: readonly Notice[]; readonly list: ListHead | undefined; readonly mapping: string | undefined };
@@ -99,7 +101,7 @@ export function openEngine(compute: Rounds = async (job, { joint, planned }) => 
       const open = opener(files);
       const found = readJob(open, means ? { means } : {});
       const valves = found.job ? issuedValves(open, found.job.tools) : { valves: [], notices: [] };
-      read = found.job && { job: found.job, plan: planJob(found.job), valves: valves.valves };
+      read = found.job && { job: found.job, plan: planJob(found.job, joints), valves: valves.valves };
       rest = { notices: [...found.notices, ...valves.notices], list: jointHeadings(open, listOf(files), means), mapping: found.mapping };
       return view();
     },

@@ -14,9 +14,17 @@ export function planView(
     job: plan?.job,
     sums: plan?.sums,
     tools: plan?.tools ?? [],
-    rows: plan?.joints.flatMap((joint) => rowsOf(joint, units)) ?? [],
+    rows: plan?.joints.flatMap((joint) => rowsIn(joint, units)) ?? [],
     toMend: plan ? toMend(plan, units) : [],
   };
+}
+
+/** Rows by the joint they tell of: a joint that did not change is not told again. */
+const told = new WeakMap<JointPlan, readonly JointRow[]>();
+function rowsIn(joint: JointPlan, units: UnitSystem): readonly JointRow[] {
+  const rows = told.get(joint) ?? rowsOf(joint, units);
+  told.set(joint, rows);
+  return rows;
 }
 
 function rowsOf(joint: JointPlan, units: UnitSystem): JointRow[] {
@@ -53,6 +61,14 @@ function subgroupCells(
   };
 }
 
+/** Reasons of one remedy are one thing to mend: told apart by the English text, shown in the reader's language. */
+const texts = new WeakMap<Notice, { readonly key: string; readonly text: string }>();
+function textsOf(reason: Notice, units: UnitSystem): { readonly key: string; readonly text: string } {
+  const known = texts.get(reason) ?? { key: `${reason.code}/${remedy(reason, units)}`, text: says(reason, units) };
+  texts.set(reason, known);
+  return known;
+}
+
 const RANK: Readonly<Record<Level, number>> = { stop: 0, fault: 0, hold: 1, attention: 2 };
 
 /** Reasons of many joints by their remedy: stops before holds before attention, then what helps most joints. */
@@ -60,10 +76,9 @@ function toMend(plan: Plan, units: UnitSystem): ToMend[] {
   const found = new Map<string, { readonly level: Level; readonly notices: Map<string, Notice>; readonly tags: Set<string> }>();
   const add = (reason: Notice, tag?: string) => {
     const level = levelOf(reason.code);
-    // reasons of one remedy are one thing to mend: told by the English text, shown in the reader's language
-    const key = `${level}/${reason.code}/${remedy(reason, units)}`;
+    const { key, text } = textsOf(reason, units);
     const entry = found.get(key) ?? { level, notices: new Map<string, Notice>(), tags: new Set<string>() };
-    entry.notices.set(says(reason, units), reason);
+    entry.notices.set(text, reason);
     if (tag !== undefined) entry.tags.add(tag);
     found.set(key, entry);
   };

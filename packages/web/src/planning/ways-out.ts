@@ -26,13 +26,16 @@ export function waysOut(job: Job, code: string, tags: readonly string[]): readon
   });
   const rules = Object.entries(RULE_SETS).flatMap(([rule, { title }]): Way[] => {
     const good =
-      few.length === 0 || few.some((tag) => family(now.get(tag)?.rule.id) !== family(rule))
+      few.length === 0 || OTHER_PARTS.test(rule) || few.some((tag) => family(now.get(tag)?.rule.id) !== family(rule))
         ? []
         : helped((tag) => (same(rule, tag) ? undefined : byRule(job, tag, rule)));
     return good.length > 0 ? [{ kind: 'rule', rule, title, tags: good, all: good.length === few.length }] : [];
   });
   return [...tools, ...rules].sort((a, b) => b.tags.length - a.tags.length).slice(0, 4);
 }
+
+/** Methods that ask for bolts or washers which are not in the joint: nobody is led to buy others by a button. */
+const OTHER_PARTS = /-(hrc|dti|twist-off)$/;
 
 /** Methods of one standard: nobody goes from one standard to another to be rid of a stop. */
 const family = (rule: string | undefined): string => rule?.split('-')[0] ?? '';

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { keep, kept } from '../device/database.ts';
 import { turnsTold } from '../job/turns.ts';
 import { useNotice, useSay, useTrade } from '../language/speech.tsx';
@@ -79,16 +79,22 @@ function Count({ id, direction }: { readonly id: string; readonly direction: 'op
   const { plan } = book.valveOf(joint)!;
   const key = `turns ${id}`;
   const [turns, setTurns] = useState<number>();
+  const counted = useRef(0);
   useEffect(() => {
-    void kept<number>(world.db, key).then((counted) => setTurns(counted ?? 0));
+    void kept<number>(world.db, key).then((told = 0) => {
+      counted.current = told;
+      setTurns(told);
+    });
   }, [world.db, key]);
   if (turns === undefined) return null;
   const at = turnsTold(joint, direction) + turns;
   const due = plan.setting !== undefined && at >= plan.stopAt;
+  // presses may follow each other faster than the disk: each counts from the one before
   const count = async (by: number) => {
-    const next = Math.max(0, turns + by);
-    await keep(world.db, key, next);
-    setTurns(next);
+    counted.current = Math.max(0, counted.current + by);
+    const now = counted.current;
+    await keep(world.db, key, now);
+    setTurns(counted.current);
   };
   const record = async () => {
     const { setting } = plan;

@@ -297,6 +297,11 @@ export const APP_DE: AppTexts = {
   'inspect.failed': 'Nicht bestanden',
   'inspect.bolt': 'Schraube {bolt}',
   'inspect.angle': 'Gedrehter Winkel, °',
+  'inspect.extended': 'Die Stichprobe ist abgelehnt. Jetzt werden alle anderen derselben Art angesehen: Schrauben {bolts}',
+  'inspect.wrench': 'Seriennummer deines Schlüssels',
+  'inspect.wrench-hint': 'Dein eigener, kalibrierter; nie das Werkzeug, mit dem angezogen wurde.',
+  'inspect.wrench-own': '{tool} hat Schrauben dieses Anschlusses angezogen: damit wird nicht geprüft.',
+  'inspect.torque': 'Bei {torque} darf die Mutter sich nicht drehen.',
   'inspect.all-passed': 'Alle Schrauben der Stichprobe haben bestanden.',
   'inspect.some-failed':
     '{count, plural, one {# Schraube hat nicht bestanden} other {# Schrauben haben nicht bestanden}}. Das ist eine Nichtkonformität; das Regelwerk sagt, wie die Stichprobe wächst.',

@@ -283,6 +283,11 @@ export const APP_EN = {
   'inspect.failed': 'Failed',
   'inspect.bolt': 'Bolt {bolt}',
   'inspect.angle': 'Angle turned, °',
+  'inspect.extended': 'The sample is rejected. All others of the same kind are looked at now: bolts {bolts}',
+  'inspect.wrench': 'Serial number of your wrench',
+  'inspect.wrench-hint': 'Your own, certified; never the tool that tightened.',
+  'inspect.wrench-own': '{tool} tightened bolts of this joint: it cannot inspect them.',
+  'inspect.torque': 'At {torque} the nut must not turn.',
   'inspect.all-passed': 'All bolts of the sample passed.',
   'inspect.some-failed':
     '{count, plural, one {# bolt failed} other {# bolts failed}}. It is a nonconformance; the rule set says how the sample grows.',

@@ -294,6 +294,11 @@ export const APP_ES: AppTexts = {
   'inspect.failed': 'No pasa',
   'inspect.bolt': 'Tornillo {bolt}',
   'inspect.angle': 'Ángulo girado, °',
+  'inspect.extended': 'La muestra queda rechazada. Ahora se miran todos los demás del mismo tipo: tornillos {bolts}',
+  'inspect.wrench': 'Número de serie de tu llave',
+  'inspect.wrench-hint': 'La tuya, certificada; nunca la herramienta que apretó.',
+  'inspect.wrench-own': '{tool} apretó tornillos de esta unión: no puede inspeccionarlos.',
+  'inspect.torque': 'A {torque} la tuerca no debe girar.',
   'inspect.all-passed': 'Pasaron todos los tornillos de la muestra.',
   'inspect.some-failed':
     '{count, plural, one {# tornillo no pasó} other {# tornillos no pasaron}}. Es una no conformidad; el conjunto de reglas dice cómo crece la muestra.',

@@ -299,6 +299,11 @@ export const APP_PL: AppTexts = {
   'inspect.failed': 'Niezgodna',
   'inspect.bolt': 'Śruba {bolt}',
   'inspect.angle': 'Kąt obrotu, °',
+  'inspect.extended': 'Próbka jest odrzucona. Teraz sprawdza się wszystkie pozostałe tego rodzaju: śruby {bolts}',
+  'inspect.wrench': 'Numer seryjny twojego klucza',
+  'inspect.wrench-hint': 'Własny, wzorcowany; nigdy narzędzie, którym dokręcano.',
+  'inspect.wrench-own': '{tool} dokręcał śruby tego połączenia: nie może ich kontrolować.',
+  'inspect.torque': 'Przy {torque} nakrętka nie może się obrócić.',
   'inspect.all-passed': 'Wszystkie śruby próbki przeszły kontrolę.',
   'inspect.some-failed':
     '{count, plural, one {# śruba nie przeszła} few {# śruby nie przeszły} many {# śrub nie przeszło} other {# śruby nie przeszło}}. To niezgodność; zestaw reguł mówi, jak rośnie próbka.',

@@ -295,6 +295,11 @@ export const APP_PT: AppTexts = {
   'inspect.failed': 'Não passa',
   'inspect.bolt': 'Parafuso {bolt}',
   'inspect.angle': 'Ângulo rodado, °',
+  'inspect.extended': 'A amostra é rejeitada. Agora veem-se todos os outros do mesmo tipo: parafusos {bolts}',
+  'inspect.wrench': 'Número de série da tua chave',
+  'inspect.wrench-hint': 'A tua, certificada; nunca a ferramenta que apertou.',
+  'inspect.wrench-own': '{tool} apertou parafusos desta ligação: não os pode inspecionar.',
+  'inspect.torque': 'A {torque} a porca não pode rodar.',
   'inspect.all-passed': 'Passaram todos os parafusos da amostra.',
   'inspect.some-failed':
     '{count, plural, one {# parafuso não passou} other {# parafusos não passaram}}. É uma não conformidade; o conjunto de regras diz como a amostra cresce.',

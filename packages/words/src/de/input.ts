@@ -97,6 +97,10 @@ export const inputTexts = {
     says: 'Die Zahl ist nicht glaubhaft.',
     remedy: 'Eintragen: {wanted}, über null und bis {largest}; die Einheit prüfen.',
   },
+  'label-too-long': {
+    says: 'Dieser Name ist länger als {most} Zeichen oder hat mehr als eine Zeile.',
+    remedy: 'Kürzen: Das Protokoll führt Kennzeichen, Seriennummern und Lose mit bis zu {most} Zeichen.',
+  },
   'word-unknown': { says: 'Dieses Wort ist hier nicht bekannt.', remedy: 'Eines eintragen von: {wanted}.' },
   'positions-unreadable': {
     says: 'Die Schrauben können nicht gelesen werden.',

@@ -30,6 +30,7 @@ export const terms: Terms = {
   'a plate that does not reach under all washers': 'ein Blech, das nicht unter alle Scheiben reicht',
   accept: 'angenommen',
   reject: 'abgelehnt',
+  'a name of up to 120 characters, on one line': 'ein Name mit bis zu 120 Zeichen, auf einer Zeile',
   number: 'Nummer des Kalibrierscheins',
   serial: 'Seriennummer',
   laboratory: 'Labor',

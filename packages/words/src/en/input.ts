@@ -81,6 +81,10 @@ export const inputTexts = {
     remedy: 'Write it without a thousands separator; in a workbook enter it as a number, not as text.',
   },
   'number-absurd': { says: 'The number is not plausible.', remedy: 'Enter {wanted} above zero and up to {largest}; check the unit.' },
+  'label-too-long': {
+    says: 'This name is longer than {most} characters, or has more than one line.',
+    remedy: 'Shorten it: the log keeps tags, serial and lot numbers as labels of up to {most} characters.',
+  },
   'word-unknown': { says: 'This word is not known here.', remedy: 'Enter one of: {wanted}.' },
   'positions-unreadable': { says: 'The bolts cannot be read.', remedy: 'Write a number (8), or positions (1-4, 7, 9-12).' },
   'layout-unreadable': { says: 'The layout cannot be read.', remedy: 'Write “ring”, or rows × columns (2x4).' },

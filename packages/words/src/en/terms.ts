@@ -42,6 +42,7 @@ export const TERMS = [
   'coefficient of bearing friction',
   'the source of the friction: certificate, test or table',
   'thread friction, bearing friction and bearing diameter, or a nut factor',
+  'a name of up to 120 characters, on one line',
   'a PNG or JPEG file',
   'a whole number of bolts',
   'the number of one bolt',

@@ -93,6 +93,10 @@ export const inputTexts = {
     says: 'El número no es creíble.',
     remedy: 'Anotar: {wanted}, por encima de cero y hasta {largest}; comprobar la unidad.',
   },
+  'label-too-long': {
+    says: 'Este nombre tiene más de {most} caracteres o más de una línea.',
+    remedy: 'Acortarlo: el registro guarda etiquetas, números de serie y lotes de hasta {most} caracteres.',
+  },
   'word-unknown': { says: 'Esta palabra no se conoce aquí.', remedy: 'Anotar una de: {wanted}.' },
   'positions-unreadable': { says: 'Los tornillos no se pueden leer.', remedy: 'Escribir un número (8), o posiciones (1-4, 7, 9-12).' },
   'layout-unreadable': { says: 'La disposición no se puede leer.', remedy: 'Escribir «ring», o filas × columnas (2x4).' },

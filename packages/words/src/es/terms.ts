@@ -30,6 +30,7 @@ export const terms: Terms = {
   'a plate that does not reach under all washers': 'una chapa que no llega bajo todas las arandelas',
   accept: 'aceptado',
   reject: 'rechazado',
+  'a name of up to 120 characters, on one line': 'un nombre de hasta 120 caracteres, en una línea',
   number: 'número del certificado',
   serial: 'número de serie',
   laboratory: 'laboratorio',

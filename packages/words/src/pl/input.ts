@@ -78,6 +78,10 @@ export const inputTexts = {
     remedy: 'Napisać bez separatora tysięcy; w skoroszycie wpisać jako liczbę, nie jako tekst.',
   },
   'number-absurd': { says: 'Liczba jest niewiarygodna.', remedy: 'Wpisać: {wanted}, powyżej zera i do {largest}; sprawdzić jednostkę.' },
+  'label-too-long': {
+    says: 'Ta nazwa ma więcej niż {most} znaków lub więcej niż jeden wiersz.',
+    remedy: 'Skrócić: dziennik przechowuje oznaczenia, numery seryjne i partie o długości do {most} znaków.',
+  },
   'word-unknown': { says: 'To słowo nie jest tu znane.', remedy: 'Wpisać jedno z: {wanted}.' },
   'positions-unreadable': { says: 'Śrub nie da się odczytać.', remedy: 'Napisać liczbę (8) albo pozycje (1-4, 7, 9-12).' },
   'layout-unreadable': { says: 'Układu nie da się odczytać.', remedy: 'Napisać „ring” albo rzędy × kolumny (2x4).' },

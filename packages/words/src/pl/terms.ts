@@ -30,6 +30,7 @@ export const terms: Terms = {
   'a plate that does not reach under all washers': 'blacha, która nie sięga pod wszystkie podkładki',
   accept: 'przyjęto',
   reject: 'odrzucono',
+  'a name of up to 120 characters, on one line': 'nazwa do 120 znaków, w jednym wierszu',
   number: 'numer świadectwa',
   serial: 'numer seryjny',
   laboratory: 'laboratorium',

@@ -87,6 +87,10 @@ export const inputTexts = {
     remedy: 'Escrevê-lo sem separador de milhares; num livro de cálculo, como número e não como texto.',
   },
   'number-absurd': { says: 'O número não é credível.', remedy: 'Anotar: {wanted}, acima de zero e até {largest}; verificar a unidade.' },
+  'label-too-long': {
+    says: 'Este nome tem mais de {most} caracteres ou mais de uma linha.',
+    remedy: 'Encurtá-lo: o registo guarda etiquetas, números de série e lotes com até {most} caracteres.',
+  },
   'word-unknown': { says: 'Esta palavra não se conhece aqui.', remedy: 'Anotar uma de: {wanted}.' },
   'positions-unreadable': { says: 'Os parafusos não se conseguem ler.', remedy: 'Escrever um número (8), ou posições (1-4, 7, 9-12).' },
   'layout-unreadable': { says: 'A disposição não se consegue ler.', remedy: 'Escrever «ring», ou linhas × colunas (2x4).' },

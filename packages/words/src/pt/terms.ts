@@ -30,6 +30,7 @@ export const terms: Terms = {
   'a plate that does not reach under all washers': 'uma chapa que não chega sob todas as anilhas',
   accept: 'aceite',
   reject: 'rejeitado',
+  'a name of up to 120 characters, on one line': 'um nome com até 120 caracteres, numa linha',
   number: 'número do certificado',
   serial: 'número de série',
   laboratory: 'laboratório',

@@ -8,7 +8,7 @@ import { swapTo } from '../../job/swap.ts';
 import { isChecked, today } from '../../job/today.ts';
 import { useNotice, useSay, useTrade } from '../../language/speech.tsx';
 import css from '../../ui/page.module.css';
-import { Banner, Button, Page, Section, Soft } from '../../ui/page.tsx';
+import { Banner, Button, Page, Row, Section, Soft } from '../../ui/page.tsx';
 import { useJob } from '../../ui/world-context.ts';
 
 /** Another tool takes over on the spot: settings for the bolts that remain, from the chart of its own serial number. */
@@ -24,19 +24,18 @@ export function SwapScreen({ state, from, now }: { readonly state: OpenJoint; re
     <Page title={say('else.swap')} back={back}>
       <Soft>{say('swap.text', { tool: now })}</Soft>
       {tools.length === 0 ? <Banner level="mind">{say('else.swap-none')}</Banner> : null}
-      <ul className={css.list}>
+      <Row>
         {tools.map((tool) => (
-          <li key={tool.serial}>
-            <Button
-              kind={tool.serial === serial ? 'act' : 'plain'}
-              aria-pressed={tool.serial === serial}
-              onClick={() => setSerial(tool.serial)}
-            >
-              {tool.serial} · {tool.name}
-            </Button>
-          </li>
+          <Button
+            key={tool.serial}
+            kind={tool.serial === serial ? 'act' : 'plain'}
+            aria-pressed={tool.serial === serial}
+            onClick={() => setSerial(tool.serial)}
+          >
+            {tool.serial} · {tool.name}
+          </Button>
         ))}
-      </ul>
+      </Row>
       {chosen ? <Settings key={chosen.serial} state={state} from={from} tool={chosen} /> : null}
     </Page>
   );

@@ -55,6 +55,7 @@ export function Grid({ label, columns, rows, notices, onChange, onInsert, onRemo
   const id = useId();
   const box = useRef<HTMLDivElement>(null);
   const leaving = useRef(false);
+  const byMouse = useRef(true);
   const [active, setActive] = useState<At>({ row: 0, col: 0 });
   const [anchor, setAnchor] = useState<At>(active);
   const [editing, setEditing] = useState<string>();
@@ -170,16 +171,31 @@ export function Grid({ label, columns, rows, notices, onChange, onInsert, onRemo
     );
     onChange(changes.filter(({ col }) => col < columns.length));
   };
-  const point = (event: PointerEvent, at: At) => {
-    if (event.button !== 0 || (event.target as HTMLElement).tagName === 'INPUT') return;
-    // a finger scrolls; it chooses when it is lifted (click)
-    if (event.pointerType !== 'mouse') return;
+  /** the cell under a pointer, by its id */
+  const under = ({ target }: { readonly target: EventTarget }): At | undefined => {
+    const [, row, col] = /-(\d+)-(\d+)$/.exec((target as HTMLElement).closest('[role=gridcell]')?.id ?? '') ?? [];
+    return row === undefined || editing !== undefined ? undefined : { row: Number(row), col: Number(col) };
+  };
+  const point = (event: PointerEvent) => {
+    const at = under(event);
+    byMouse.current = event.pointerType === 'mouse';
+    // a finger scrolls; it chooses when it is lifted
+    if (!at || event.button !== 0 || !byMouse.current) return;
     setActive(at);
     if (!event.shiftKey) setAnchor(at);
   };
-  const over = (event: PointerEvent, at: At) => {
-    if (event.buttons === 1 && event.pointerType === 'mouse' && editing === undefined) setActive(at);
+  const over = (event: PointerEvent) => {
+    const at = event.buttons === 1 && byMouse.current ? under(event) : undefined;
+    if (at) setActive(at);
   };
+  const touch = (event: { readonly target: EventTarget }) => {
+    const at = byMouse.current ? undefined : under(event);
+    if (!at) return;
+    // a second touch edits
+    if (at.row === here.row && at.col === here.col) edit();
+    else go(at);
+  };
+  const slots = SLOTS * Math.ceil(Math.max(1, shown.to - shown.from) / SLOTS);
   const total = columns.reduce((sum, { width }) => sum + width, NUMBER);
   const cellId = (at: At) => `${id}-${at.row}-${at.col}`;
   return (
@@ -218,12 +234,22 @@ export function Grid({ label, columns, rows, notices, onChange, onInsert, onRemo
           ))}
         </div>
         {/* biome-ignore lint/a11y/useSemanticElements: as above */}
-        <div role="rowgroup" className={css.body} style={{ height: rows.length * ROW, width: total }}>
+        {/* biome-ignore lint/a11y/useKeyWithClickEvents: the grid takes the keys */}
+        <div
+          role="rowgroup"
+          className={css.body}
+          style={{ height: rows.length * ROW, width: total }}
+          onPointerDown={point}
+          onPointerOver={over}
+          onClick={touch}
+          onDoubleClick={(event) => under(event) && edit()}
+        >
           {Array.from({ length: Math.max(0, shown.to - shown.from) }, (_, at) => shown.from + at).map((row) => {
             const inside = row >= range.top && row <= range.bottom;
             return (
               <Row
-                key={row}
+                // a row that scrolls out of sight lends its place to one that comes in: letters change, nothing is made anew
+                key={row % slots}
                 row={row}
                 id={id}
                 cells={rows[row] ?? NO_CELLS}
@@ -233,14 +259,6 @@ export function Grid({ label, columns, rows, notices, onChange, onInsert, onRemo
                 to={inside ? range.right : -1}
                 active={here.row === row ? here.col : -1}
                 editing={here.row === row ? editing : undefined}
-                onPoint={point}
-                onOver={over}
-                onGo={(at) => {
-                  if (at.row === here.row && at.col === here.col && editing === undefined && !matchMedia('(hover: hover)').matches)
-                    setEditing(cell(at));
-                  else if (editing === undefined) go(at);
-                }}
-                onEdit={(at) => setEditing(cell(at))}
                 onTake={(text, then, fill) => {
                   take(text, fill);
                   if (then === 'down') go({ row: here.row + 1, col: here.col });
@@ -278,6 +296,7 @@ export function Grid({ label, columns, rows, notices, onChange, onInsert, onRemo
 }
 
 const NUMBER = 46;
+const SLOTS = 32;
 const NO_CELLS: readonly string[] = [];
 
 interface RowProps {
@@ -290,10 +309,6 @@ interface RowProps {
   readonly to: number;
   readonly active: number;
   readonly editing: string | undefined;
-  readonly onPoint: (event: PointerEvent, at: At) => void;
-  readonly onOver: (event: PointerEvent, at: At) => void;
-  readonly onGo: (at: At) => void;
-  readonly onEdit: (at: At) => void;
   readonly onTake: (text: string, then: 'down' | 'right' | 'left' | 'stay', fill: boolean) => void;
   readonly onLeave: () => void;
 }
@@ -320,7 +335,6 @@ const Row = memo(
           return (
             // biome-ignore lint/a11y/useSemanticElements: as above
             // biome-ignore lint/a11y/useFocusableInteractive: as above
-            // biome-ignore lint/a11y/useKeyWithClickEvents: the grid takes the keys
             <div
               key={key}
               role="gridcell"
@@ -330,10 +344,6 @@ const Row = memo(
               aria-selected={col >= from && col <= to}
               aria-invalid={said ? true : undefined}
               data-active={col === active ? '' : undefined}
-              onPointerDown={(event) => latest.current.onPoint(event, { row, col })}
-              onPointerEnter={(event) => latest.current.onOver(event, { row, col })}
-              onClick={() => latest.current.onGo({ row, col })}
-              onDoubleClick={() => latest.current.onEdit({ row, col })}
             >
               {col === active && editing !== undefined ? (
                 <CellInput

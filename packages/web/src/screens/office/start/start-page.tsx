@@ -1,8 +1,8 @@
-import { zipFolder } from '@clampwright/papers/edit';
+import { yamlOf, zipFolder } from '@clampwright/papers/edit';
 import { useEffect, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { clearDesk, desk, putOnDesk } from '../../../draft/desk.ts';
-import type { Draft, DraftHead } from '../../../draft/draft.ts';
+import type { Draft, DraftHead, Files } from '../../../draft/draft.ts';
 import { draftHeads, forgetDraft, readDraft } from '../../../draft/draft-shelf.ts';
 import { demoDraft, draftOf, emptyDraft } from '../../../draft/new-draft.ts';
 import { chosen, dropped, type Taken, takeFiles } from '../../../draft/take-files.ts';
@@ -37,7 +37,7 @@ export function StartPage({ onEnrolled }: { readonly onEnrolled: () => void }) {
   const take = async (taken: Taken | undefined) => {
     setFault(taken === undefined || taken.kind === 'other');
     if (!taken || taken.kind === 'other') return;
-    if (taken.kind === 'folder') return open(draftOf(taken.name || say('desk.unnamed'), taken.files));
+    if (taken.kind === 'folder') return open(draftOf(taken.name || titleOf(taken.files) || say('desk.unnamed'), taken.files));
     incoming.set({ ...taken, into: undefined });
     return goTo('/office/list');
   };
@@ -117,6 +117,12 @@ export function StartPage({ onEnrolled }: { readonly onEnrolled: () => void }) {
       <YardJobs onEnrolled={onEnrolled} />
     </OfficeShell>
   );
+}
+
+/** What a job calls itself. */
+function titleOf(files: Files): string {
+  const { title } = (yamlOf(files.get('job.yaml') ?? new Uint8Array()) ?? {}) as { readonly title?: string };
+  return title ?? '';
 }
 
 /** Twice, since nothing brings it back. */

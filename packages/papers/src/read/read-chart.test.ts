@@ -1,0 +1,31 @@
+import { expect, test } from 'vitest';
+import { headingMemory } from './heading-memory.ts';
+import { readChart } from './read-chart.ts';
+
+const read = (text: string) =>
+  readChart(
+    new TextEncoder().encode(text),
+    'chart.csv',
+    headingMemory(() => 'missing'),
+  );
+const settings = (text: string) => {
+  const { settings: found, scales, notices } = read(text);
+  expect(notices).toEqual([]);
+  expect(scales.map(({ name }) => name)).toEqual(['gear', 'step']);
+  return found.map(({ labels, torque }) => `${labels.join('/')}=${torque / 1000}`).sort();
+};
+const SAME = ['1/1=100', '1/2=110', '2/1=200', '2/2=220'];
+
+test.each([
+  ['gears down, steps across', 'gear [N·m],1,2\n1,100,110\n2,200,220\n'],
+  ['gears down, steps by name', 'gear [N·m],step 1,step 2\ngear 1,100,110\ngear 2,200,220\n'],
+  ['steps down, gears by name', 'step [N·m],gear 1,gear 2\n1,100,200\n2,110,220\n'],
+  ['steps down, gears as figures', 'step [N·m],1,2\nstep 1,100,200\nstep 2,110,220\n'],
+  ['in German, the other way round', 'Stufe [N·m];Gang 1;Gang 2\nStufe 1;100;200\nStufe 2;110;220\n'],
+])('a table with %s gives the same settings', (_, text) => {
+  expect(settings(text)).toEqual(SAME);
+});
+
+test('a table whose headings are half gears and half steps is not guessed', () => {
+  expect(read('gear [N·m],gear 1,step 2\n1,100,110\n').settings).toEqual([]);
+});
