@@ -1,7 +1,6 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Page } from 'playwright-core';
 import { startServer } from '../torture/yard-on-disk.ts';
 import { openBrowser } from './browser.ts';
 import { hold, openJoint, prepare } from './phone.ts';
