@@ -53,7 +53,7 @@ test('tests of lots and checks of tools are shown first, then entered with their
   expect(await judge(tests(), { write: false })).toBe(1);
   expect(said).toContain('lot HV24-611, M24 10.9 HV: not in this book yet');
   expect(said).toMatch(/check of tool SK-B117, setting for 346\sN·m: not passed/);
-  expect(said).toContain('series that stay in the file alone, which is kept beside the entries: 1');
+  expect(said).toContain('series whose verdict is entered with the file: 1');
   expect((await book()).entries).toEqual([]);
   expect(await judge(tests())).toBe(1);
   const { entries, fold, fault, files } = await book();
@@ -75,6 +75,17 @@ test('tests of lots and checks of tools are shown first, then entered with their
   // (821 + 834 + 826)/3 and (361 + 368 + 364)/3 N·m, by hand
   expect(fold.state('tool', 'SK-B204').checks).toMatchObject([{ passed: true, readingNewtonMillimetre: 827_000 }]);
   expect(fold.state('tool', 'SK-B117').checks).toMatchObject([{ passed: false, readingNewtonMillimetre: 364_333 }]);
+});
+
+test('a battery log alone is entered as what it is: the file, and what it says of the next charge', async () => {
+  const file = join(folder, 'charges.csv');
+  writeFileSync(file, `serial number,bolts\n${[142, 138, 150, 145, 133].map((bolts) => `SK-P1,${bolts}`).join('\n')}\n`);
+  expect(await judge(file)).toBe(0);
+  const { entries, files } = await book();
+  expect(entries.map(({ entry }) => entry.kind)).toEqual(['imported']);
+  expect(files).toEqual([hashOf(new Uint8Array(readFileSync(file)))]);
+  // x̄ − t·s·√(1 + 1/n) of these five counts, by hand: 126.4
+  expect(entries[0]!.entry.body.text).toContain('at least 126 bolts');
 });
 
 test('the same file is not entered twice; a later test of a lot finds the lot', async () => {

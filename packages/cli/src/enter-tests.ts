@@ -34,7 +34,7 @@ export async function enterTests(
   if (done === undefined || civilDate(done) !== done) return refuse('--done: write the day on which it was measured, year-month-day');
   const lotTests = judged.filter(isLotTest);
   const shots = judged.filter((one) => one.kind === 'shots');
-  if (lotTests.length + shots.length === 0) return refuse('Nothing in the file is a test of a lot or a check of a tool.');
+  if (judged.length === 0) return refuse('Nothing in the file is a measured series.');
   return atBooks(options, async (store) => {
     const fold = await foldOf(store, book);
     if (fold.size() === 0) return refuse(`There is no book ${book}.`);
@@ -58,7 +58,8 @@ export async function enterTests(
       () => new Date(),
       async (desk) => {
         const kept = await desk.attach(book, bytes);
-        const text = [...lotTests, ...shots].map(lineOf).join('\n').slice(0, 2000);
+        // gaps that name no bolts and counts of charges have no entry of their own: their verdict stands with the file
+        const text = judged.map(lineOf).join('\n').slice(0, 2000);
         await desk.append(book, 'imported', { file: kept, name: name.slice(0, 120), text }, paper);
         for (const one of lotTests) {
           const lot = lots.get(one.of) ?? idOf('lot', randomBytes(16));
@@ -126,6 +127,6 @@ function shown(
     ...[...fresh].map((lot) => `  lot ${lot}, ${designationOf(lotTests, lot)}: not in this book yet`),
     ...lotTests.map((one) => `  test of lot ${one.of}: ${fails(one) ? 'not passed' : 'passed'}`),
     ...shots.map((one) => `  check of tool ${one.of}, setting ${settingOf(one)}: ${fails(one) ? 'not passed' : 'passed'}`),
-    ...(left > 0 ? [`  series that stay in the file alone, which is kept beside the entries: ${left}`] : []),
+    ...(left > 0 ? [`  series whose verdict is entered with the file: ${left}`] : []),
   ].join('\n');
 }
