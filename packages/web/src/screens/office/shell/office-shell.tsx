@@ -25,6 +25,8 @@ export function OfficeShell({ title, wide = false, children }: ShellProps) {
   useUndoKeys();
   useEffect(() => {
     document.title = `${title} · Clampwright`;
+    // in a narrow window the pages stand in one line that is longer than what is seen
+    document.querySelector('nav [aria-current=page]')?.scrollIntoView({ inline: 'nearest', block: 'nearest' });
   }, [title]);
   return (
     <div className={css.office}>

@@ -48,6 +48,7 @@ function Board({ read }: { readonly read: ReadBook }) {
     measured(version);
   }, [version]);
   const { states, openOf, open } = board;
+  const { title } = book.fold.state('book', 'book');
   const sums = states.reduce(
     (sum, { steps, joint, where }) => {
       const left = steps.reduce((all, one) => all + one.left, 0);
@@ -62,7 +63,7 @@ function Board({ read }: { readonly read: ReadBook }) {
   return (
     <>
       <p className={own.sums} role="status">
-        <b>{book.fold.state('book', 'book').title}</b>
+        {title === undefined ? null : <b>{title}</b>}
         <span>{say('live.sums', { done: sums.done, all: sums.done + sums.left, joints: sums.joints, of: states.length })}</span>
         <span data-live={live}>{say(`live.is-${live}`)}</span>
       </p>
