@@ -51,7 +51,7 @@ test('a planner opens a job, issues the demo’s plan, and a phone joins and see
   await desk.getByLabel('Language of the papers').selectOption('de');
   await desk.getByLabel('Beneath it').selectOption('pl');
   const report = desk.waitForEvent('download');
-  await desk.getByRole('link', { name: 'Report (PDF)' }).click();
+  await desk.getByRole('button', { name: 'Report (PDF)' }).click();
   await (await report).saveAs(path(folder, 'report.pdf'));
   const reported = execFileSync('pdftotext', [path(folder, 'report.pdf'), '-'])
     .toString()

@@ -84,6 +84,15 @@ test('the whole way: list, plan, issue, tighten, inspect, hand over, verify else
   // that the phone was enrolled is told by the office
   await desk.getByRole('listitem').filter({ hasText: 'phone 1' }).waitFor();
   await toPage(desk, 'Watch');
+  const enrolled = () =>
+    desk.evaluate(async () => {
+      const { books } = (await (await fetch('/api/v1/books')).json()) as { books: { job: string }[] };
+      const { job } = books.find((one) => one.job.startsWith('j-'))!;
+      return (await (await fetch(`/api/v1/books/${job}/entries?from=0&limit=1000`)).text()).includes('"name":"phone 1"');
+    });
+  await expect.poll(enrolled, { timeout: 30_000 }).toBe(true);
+  await steel.goto(server.url);
+  await steel.getByText('Everything is sent.').waitFor();
   await named('Ewa Lind');
   await steel.getByRole('link', { name: /SK-B204/ }).click();
   await steel.getByLabel('At setting').fill('gear 2, step 9');
@@ -101,11 +110,14 @@ test('the whole way: list, plan, issue, tighten, inspect, hand over, verify else
   await steel.getByText('Every bolt of every step is recorded.').waitFor();
   await steel.getByRole('link', { name: 'Sign as crew' }).click();
   await steel.getByRole('button', { name: 'Sign as crew' }).click();
+  // recorded is what the page says is recorded
+  await steel.getByLabel('Find a joint by its tag').waitFor();
 
   // the inspector, on the same device
   await named('Tom Brae');
   await openJoint(steel, TAG);
   await steel.getByRole('link', { name: 'Inspect' }).click();
+  await steel.getByLabel('Serial number of your wrench').fill('IW-7');
   const sign = steel.getByRole('button', { name: 'Sign as inspector' });
   const passed = steel.getByRole('button', { name: 'Passed' });
   for (await passed.or(sign).first().waitFor(); !(await sign.isVisible()); ) {
@@ -114,6 +126,7 @@ test('the whole way: list, plan, issue, tighten, inspect, hand over, verify else
     await steel.getByRole('heading', { level: 2, name: bolt!, exact: true }).waitFor({ state: 'detached' });
   }
   await sign.click();
+  await sign.waitFor({ state: 'detached' });
   await steel.goto(server.url);
   await steel.getByText('Everything is sent.').waitFor();
 

@@ -66,6 +66,8 @@ export async function openBook(device: BookSource, job: string): Promise<Book> {
     ...fold.ids('person').flatMap((id) => fold.state('person', id).nameHash ?? []),
   ];
   const refresh = async () => {
+    // asked before the entries: what comes in between is read again, never left out
+    const { size } = await device.cursor(job);
     for (const kept of await device.entries(job, read)) {
       if (!fold.add(kept)) continue;
       const at = Date.parse(kept.entry.at);
@@ -73,7 +75,7 @@ export async function openBook(device: BookSource, job: string): Promise<Book> {
       if (minutes >= LATE_MINUTES) late.push({ kept, minutes });
       newest = Math.max(newest, at);
     }
-    read = (await device.cursor(job)).size;
+    read = Math.max(read, size);
     for (const hash of attachments()) {
       if (files.has(hash)) continue;
       const bytes = await device.attachment(job, hash);

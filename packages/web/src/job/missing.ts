@@ -2,6 +2,7 @@ import type { Notice } from '@clampwright/core';
 import type { Book } from './book.ts';
 import { drawnBolts, recordedSeed } from './drawn-sample.ts';
 import { type JointState, jointState } from './joint-state.ts';
+import { toLookAt } from './to-look-at.ts';
 
 /** One thing that a joint lacks before it can be handed over. */
 export type Missing =
@@ -39,7 +40,9 @@ function missingOf(book: Book, { joint, card, steps, holds, withdrawn }: JointSt
   if (!card) return [{ what: 'card' }];
   const signed = (as: string) => joint.signatures.some((one) => one.as === as);
   const loosened = [...joint.bolts.values()].filter((bolt) => bolt.loosened).map(({ position }) => position);
-  const wanted = drawnBolts(card, recordedSeed(book, joint) ?? 0).bolts;
+  // who drew is not known before the first look; how many is
+  const sample = drawnBolts(card, recordedSeed(book, joint) ?? 0).bolts;
+  const wanted = [...sample, ...toLookAt(joint, card, sample).extended];
   const looked = [...joint.bolts.values()].filter(({ inspections }) => inspections.length > 0).length;
   return [
     ...(withdrawn === undefined ? [] : [{ what: 'withdrawn' as const, number: withdrawn }]),

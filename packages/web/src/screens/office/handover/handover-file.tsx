@@ -8,6 +8,7 @@ import { save } from '../../../ui/save.ts';
 import { FaultLine } from '../job/fault-line.tsx';
 import { type Fault, faultOf, useSession } from '../job/session.ts';
 import { SignIn } from '../job/sign-in.tsx';
+import type { ReadBook } from '../job/use-read-book.ts';
 import own from './handover.module.css';
 
 /** A long log is a long file. */
@@ -20,15 +21,18 @@ interface Made {
 }
 
 /** The handover file: written by the server, verified here before anybody is given it, its report shown as it lies in the file. */
-export function HandoverFile({ book }: { readonly book: Book }) {
+export function HandoverFile({ read }: { readonly read: ReadBook }) {
   const say = useOffice();
   const { session, setAccount } = useSession();
+  const book = read.book!;
   const [state, setState] = useState<'none' | 'writing' | 'checking'>('none');
   const [made, setMade] = useState<Made>();
   const [fault, setFault] = useState<Fault>();
   const write = async () => {
     setState('writing');
     setFault(undefined);
+    // what this browser recorded belongs into it
+    await read.world?.send();
     const answer = await patient('handover', { params: { job: book.job } });
     if (answer.kind !== 'answered') {
       setFault(faultOf(answer));

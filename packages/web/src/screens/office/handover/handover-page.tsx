@@ -62,7 +62,7 @@ function Handover({ read }: { readonly read: ReadBook }) {
           <Soft>{say('over.complete-ones', { tags: complete.map(({ tag }) => tag).join(', ') })}</Soft>
         ) : null}
       </Section>
-      <HandoverFile book={book} />
+      <HandoverFile read={read} />
       <Retightening book={book} />
       <Section title={say('over.verify')}>
         <Soft>{say('over.verify-text')}</Soft>

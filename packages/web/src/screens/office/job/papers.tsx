@@ -1,15 +1,20 @@
 import type { Plan } from '@clampwright/core';
 import { readUtf8 } from '@clampwright/record';
+import { apiClient } from '@clampwright/sync';
 import { LANGUAGES, type Language } from '@clampwright/words/app';
 import { useState } from 'react';
 import { attachmentOf } from '../../../job/attachment-of.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
-import css from '../../../ui/page.module.css';
 import { Banner, Button, Field, Row, Section, Soft } from '../../../ui/page.tsx';
 import { save } from '../../../ui/save.ts';
 import { useSettings } from '../../../ui/settings.ts';
 import { useJob } from '../../../ui/world-context.ts';
+import { FaultLine } from './fault-line.tsx';
 import type { PaperLanguages, PaperName } from './make-paper.ts';
+import { type Fault, faultOf } from './session.ts';
+
+/** A long log is a long report. */
+const patient = apiClient({ server: location.origin, timeoutMs: 15 * 60_000 });
 
 const PAPERS: readonly PaperName[] = [
   'cards-a6',
@@ -31,7 +36,8 @@ export function Papers() {
   const settings = useSettings();
   const [first, setFirst] = useState<Language>(settings.language);
   const [second, setSecond] = useState<Language | ''>('');
-  const [state, setState] = useState<{ readonly name: PaperName; readonly percent: number } | 'failed'>();
+  const [state, setState] = useState<{ readonly name: PaperName | 'report'; readonly percent: number } | 'failed'>();
+  const [fault, setFault] = useState<Fault>();
   const issued = book.fold.state('book', 'book').plans.findLast(({ withdrawn }) => withdrawn === undefined);
   if (!issued) return null;
   const languages: PaperLanguages = second === '' || second === first ? [first] : [first, second];
@@ -47,9 +53,19 @@ export function Papers() {
     for (const [file, content] of Object.entries(files)) save(file, content);
     return setState(undefined);
   };
+  /** From the server, which has the whole log: what this browser recorded is sent first. */
+  const report = async () => {
+    setState({ name: 'report', percent: 0 });
+    await world.send();
+    const answer = await patient('report', { params: { job: book.job, languages: languages.filter(Boolean).join('-') } });
+    setState(undefined);
+    setFault(faultOf(answer));
+    if (answer.kind === 'answered') save(`${book.job}.pdf`, answer.value);
+  };
   return (
     <Section title={say('office.papers')}>
       <Soft>{say('office.papers-text')}</Soft>
+      <FaultLine fault={fault} />
       {state === 'failed' ? <Banner level="mind">{say('joint.no-card')}</Banner> : null}
       <Row>
         <Field label={say('office.paper-language')}>
@@ -65,9 +81,9 @@ export function Papers() {
             {typeof state === 'object' && state.name === name ? `${state.percent} %` : say(`office.paper-${name}`)}
           </Button>
         ))}
-        <a className={css.button} href={`/api/v1/books/${book.job}/report/${languages.join('-')}`} download={`${book.job}.pdf`}>
-          {say('office.paper-report')}
-        </a>
+        <Button disabled={typeof state === 'object'} onClick={() => void report()}>
+          {state !== undefined && state !== 'failed' && state.name === 'report' ? '…' : say('office.paper-report')}
+        </Button>
       </Row>
     </Section>
   );
