@@ -111,7 +111,7 @@ test('the whole way: list, plan, issue, tighten, inspect, hand over, verify else
   await steel.getByRole('link', { name: 'Sign as crew' }).click();
   await steel.getByRole('button', { name: 'Sign as crew' }).click();
   // recorded is what the page says is recorded
-  await steel.getByRole('heading', { name: 'Tools' }).waitFor();
+  await steel.getByLabel('Find a joint by its tag').waitFor();
 
   // the inspector, on the same device
   await named('Tom Brae');
