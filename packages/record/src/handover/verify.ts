@@ -7,12 +7,12 @@ import { readUtf8, sameBytes } from '../bytes/text.ts';
 import { checkHead, readHead } from '../chain/head.ts';
 import { readReceipt, receiptBytes } from '../chain/receipt.ts';
 import { type ByteSource, bytesOf, checkSection, Misfit, type ReadSection, readSections } from '../container/read.ts';
-import { type Envelope, readEntry } from '../entry/envelope.ts';
+import { readEntry } from '../entry/envelope.ts';
 import type { z } from '../entry/field.ts';
 import { type Checkpoint, type NoteKey, noteKeyText, openCheckpoint, openNote, readNoteKey } from '../merkle/checkpoint.ts';
 import { EMPTY_FRONTIER, type Frontier, grow, leafHash, rootOf } from '../merkle/tree.ts';
 import { type ChainCheck, openChainCheck } from './chain-check.ts';
-import { about, HANDOVER_LINE, keys, MOST_SECTION_BYTES, missing, NAMED, SECTION_ORDER } from './format.ts';
+import { about, HANDOVER_LINE, keys, MOST_SECTION_BYTES, missing, namedBy, SECTION_ORDER } from './format.ts';
 
 export interface VerifyOptions {
   /** a checkpoint of the same log that was seen elsewhere: the file must continue it */
@@ -210,7 +210,7 @@ async function takeEntries(
       if (!keyOf.has(entry.device)) throw new Misfit(second.at, notice('file-device-without-key', { device: entry.device }));
       const broken = state.chains.entry(entry, receipt.entry as Hash, second.at);
       if (broken) throw new Misfit(second.at, broken);
-      nameAttachments(entry, state.named);
+      for (const hash of namedBy(entry)) state.named.add(hash);
       state.frontier = grow(state.frontier, leafHash(receiptBytes(receipt)));
       state.arrived = receipt.arrived;
       if (seen?.size === state.frontier.size) {
@@ -229,10 +229,6 @@ function closeEntries({ frontier, chains }: Progress, checkpoint: Checkpoint, at
   const unmatched = chains.unmatchedHead();
   if (unmatched)
     throw new Misfit(unmatched.at, notice('file-head-of-no-entry', { device: unmatched.device, sequence: unmatched.sequence }));
-}
-
-function nameAttachments({ kind, body }: Envelope, named: Set<string>): void {
-  for (const hash of NAMED[kind]?.(body) ?? []) if (typeof hash === 'string') named.add(hash);
 }
 
 /** Where a device was copied, entries may follow on one that is long past: those are looked up in a second reading. */

@@ -9,7 +9,7 @@ import { type Section, sectionOf, writeContainer } from '../container/write.ts';
 import { readEntry } from '../entry/envelope.ts';
 import { noteKeyText, signCheckpoint, signNote } from '../merkle/checkpoint.ts';
 import { type Frontier, rootOf } from '../merkle/tree.ts';
-import { type About, HANDOVER_LINE, MOST_SECTION_BYTES, NAMED } from './format.ts';
+import { type About, HANDOVER_LINE, MOST_SECTION_BYTES, namedBy } from './format.ts';
 
 /** Where a handover file is written from: a book of the store, read up to one size. */
 export interface HandoverSource {
@@ -77,8 +77,7 @@ async function* entrySections({ tail, rows }: HandoverSource, named: Set<string>
       held.push(...pair);
       length += own;
       const kept = readEntry(bytes);
-      if (kept.ok)
-        for (const hash of NAMED[kept.value.entry.kind]?.(kept.value.entry.body) ?? []) if (typeof hash === 'string') named.add(hash);
+      if (kept.ok) for (const hash of namedBy(kept.value.entry)) named.add(hash);
     }
   }
   if (held.length > 0) yield closed();
