@@ -59,7 +59,9 @@ const told = (joint: JointDraft, bolt: number, step: string): readonly Tightened
 const stepsOf = (card: JointPlan, bolt: number): readonly StepPlan[] =>
   card.subgroups.find(({ positions }) => positions.includes(bolt))?.tightening?.steps ?? [];
 
-const planOf = (card: JointPlan, bolt: number, step: string): StepPlan | undefined => stepsOf(card, bolt).find(({ name }) => name === step);
+/** What the card says of a bolt in a step. */
+export const planOf = (card: JointPlan, bolt: number, step: string): StepPlan | undefined =>
+  stepsOf(card, bolt).find(({ name }) => name === step);
 
 /** What to do at a bolt in a step. */
 export function taskOf(joint: JointDraft, card: JointPlan, bolt: number, step: string): BoltTask | undefined {

@@ -1,4 +1,5 @@
 import type { JointPlan, StepPlan } from '@clampwright/core';
+import { planOf } from './next-bolt.ts';
 
 /** What a crew does otherwise by a later card of the same joint. */
 export interface PlanChanges {
@@ -14,7 +15,7 @@ export function planChanges(before: JointPlan, after: JointPlan): PlanChanges {
   const steps = names.flatMap((step) => {
     const groups = new Map<string, { step: string; bolts: number[]; was?: StepPlan; now?: StepPlan }>();
     for (const bolt of bolts) {
-      const [was, now] = [stepOf(before, bolt, step), stepOf(after, bolt, step)];
+      const [was, now] = [planOf(before, bolt, step), planOf(after, bolt, step)];
       if (shown(was) === shown(now)) continue;
       const key = `${shown(was)} ${shown(now)}`;
       const group = groups.get(key) ?? { step, bolts: [], ...(was ? { was } : {}), ...(now ? { now } : {}) };
@@ -29,9 +30,6 @@ export function planChanges(before: JointPlan, after: JointPlan): PlanChanges {
 
 const stepNames = ({ subgroups }: JointPlan): string[] =>
   subgroups.flatMap(({ tightening }) => tightening?.steps.map(({ name }) => name) ?? []);
-
-const stepOf = ({ subgroups }: JointPlan, bolt: number, step: string): StepPlan | undefined =>
-  subgroups.find(({ positions }) => positions.includes(bolt))?.tightening?.steps.find(({ name }) => name === step);
 
 /** What a crew sees of a step. */
 const shown = (step: StepPlan | undefined): string => JSON.stringify(step && [step.setting?.tool, step.setting?.text, step.end]);

@@ -1,10 +1,10 @@
-import { beforeNextBolt, type EndSignal, type SafeStop } from '@clampwright/core';
+import { beforeNextBolt, type EndSignal, type SafeStop, type StillDoes } from '@clampwright/core';
 import type { BatteryDraft } from '@clampwright/record';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { batteryLeft } from '../../job/battery-left.ts';
 import type { Book } from '../../job/book.ts';
-import { lastTightened, type StepState, taskOf } from '../../job/next-bolt.ts';
+import { type BoltTask, lastTightened, type StepState, taskOf } from '../../job/next-bolt.ts';
 import type { OpenJoint } from '../../job/open-joint.ts';
 import { isChecked } from '../../job/today.ts';
 import { readNumber } from '../../language/read-number.ts';
@@ -72,12 +72,8 @@ function Pull({ state, current }: { readonly state: OpenJoint; readonly current:
   if (!task) return null;
   const battery = batteryIn(book, task.inHand);
   const left = battery && batteryLeft(battery, book.jobOf(joint.plan?.number), card);
-  const stopsFor =
-    task.tool !== undefined && !isChecked(book, task.tool)
-      ? 'tool'
-      : left && beforeNextBolt(left.sure, task.plan.end.kind === 'mark at angle' ? 'angle' : 'torque') === 'do not start'
-        ? 'battery'
-        : undefined;
+  const supply = left && beforeNextBolt(left.sure, task.plan.end.kind === 'mark at angle' ? 'angle' : 'torque');
+  const stopsFor = task.tool !== undefined && !isChecked(book, task.tool) ? 'tool' : supply === 'do not start' ? 'battery' : undefined;
   const end: EndSignal['kind'] = current.repeats && moved ? 'stall' : task.plan.end.kind;
   const told = {
     joint: joint.joint,
@@ -155,8 +151,8 @@ function Pull({ state, current }: { readonly state: OpenJoint; readonly current:
       ) : null}
       {radio ? null : <JointDrawing state={state} now={bolts} turnable />}
       {last ? <p role="status">{say('tighten.recorded', { bolt: last.bolt })}</p> : null}
-      <PullFacts state={state} current={current} bolt={bolts[0]!} />
-      <Why state={state} bolt={bolts[0]!} step={current.step} />
+      <PullFacts state={state} current={current} task={task} battery={battery} left={left} supply={supply} />
+      <Why state={state} task={task} />
       {lit ? null : <Soft>{say('tighten.awake')}</Soft>}
       <Row>
         <Button aria-pressed={radio} onClick={() => setRadio(!radio)}>
@@ -181,36 +177,31 @@ function Pull({ state, current }: { readonly state: OpenJoint; readonly current:
   );
 }
 
-function PullFacts({
-  state: { joint, card },
-  current,
-  bolt,
-}: {
+interface PullFactsProps {
   readonly state: OpenJoint;
   readonly current: StepState;
-  readonly bolt: number;
-}) {
+  readonly task: BoltTask;
+  readonly battery: BatteryDraft | undefined;
+  readonly left: StillDoes | undefined;
+  readonly supply: ReturnType<typeof beforeNextBolt> | undefined;
+}
+
+function PullFacts({ state: { card }, current, task, battery, left, supply }: PullFactsProps) {
   const say = useSay();
   const trade = useTrade();
-  const { book } = useJob();
-  const task = taskOf(joint, card, bolt, current.step);
-  const battery = batteryIn(book, task?.inHand);
-  const left = battery && batteryLeft(battery, book.jobOf(joint.plan?.number), card);
-  const force = task?.reaction;
+  const { tool, inHand, torque, reaction: force } = task;
   const shown = force === undefined ? undefined : `${trade.figure(force / 1000, 1)} kN`;
-  const torque = task?.torque;
   const facts = [
     say('tighten.left', { count: current.left }),
-    task?.tool && say('tighten.tool', { tool: task.tool }),
+    tool && say('tighten.tool', { tool }),
     torque && `${trade.figure(torque / 1000, 0)} N·m`,
     shown &&
       (card.reactionPoint === undefined
         ? say('tighten.reaction-force', { force: shown })
         : say('tighten.reaction', { point: card.reactionPoint, force: shown })),
-    task?.inHand &&
-      (battery ? say('tighten.battery', { battery: battery.battery, pulls: battery.boltsSinceChange }) : say('tighten.no-battery')),
+    inHand && (battery ? say('tighten.battery', { battery: battery.battery, pulls: battery.boltsSinceChange }) : say('tighten.no-battery')),
     battery && (left ? say('tighten.battery-left', { sure: left.sure, median: left.median }) : say('tighten.battery-read')),
-    left?.sure === 0 && say('tighten.battery-change'),
+    supply === 'change and finish' && say('tighten.battery-change'),
   ].filter((one) => typeof one === 'string');
   return (
     <ul className={css.facts}>
