@@ -5,6 +5,7 @@ import { useNotice, useSay, useTrade } from '../language/speech.tsx';
 import { Banner, Button, Facts, Page, Row, Section, Soft } from '../ui/page.tsx';
 import { useJob } from '../ui/world-context.ts';
 import { HolderLine } from './holder-line.tsx';
+import big from './joint/tighten.module.css';
 import css from './valve.module.css';
 
 /** A gate valve: which way, at what setting, turns counted, and where the tool has to come off. */
@@ -39,8 +40,8 @@ export function ValveScreen({ id }: { readonly id: string }) {
           <p className={css.way}>{say('valve.way', { way: direction, turn: clockwise ? 'clockwise' : 'counter' })}</p>
           {plan.setting ? (
             <>
-              <p className={css.settingName}>{say('tighten.setting')}</p>
-              <p className={css.setting}>{trade.settingText(plan.setting.text)}</p>
+              <p className={big.settingName}>{say('tighten.setting')}</p>
+              <p className={big.setting}>{trade.settingText(plan.setting.text)}</p>
               <Banner level="mind">{say('valve.stop-at', { turns: trade.figure(plan.stopAt, 0) })}</Banner>
             </>
           ) : (
@@ -107,7 +108,7 @@ function Count({ id, direction }: { readonly id: string; readonly direction: 'op
   };
   return (
     <Section title={say('valve.turns')}>
-      <p className={css.turns} role="status">
+      <p className={big.setting} role="status">
         {say('valve.at', { at: trade.figure(at, 0), turns: trade.figure(plan.turns, 0) })}
       </p>
       {due ? <Banner level="stop">{say(at >= plan.turns ? 'valve.seat' : 'valve.off')}</Banner> : null}

@@ -2,18 +2,16 @@ import { useMemo } from 'react';
 import { desk } from '../../../draft/desk.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
-import { useNotice } from '../../../language/speech.tsx';
 import { planning } from '../../../planning/planning.ts';
 import { Soft } from '../../../ui/page.tsx';
 import { cellNotices } from '../grid/cell-notices.ts';
 import { Grid } from '../grid/grid.tsx';
+import { NoticeList } from '../shell/notice-list.tsx';
 import { changeCells, csvOf, insertRow, removeRows } from './csv-file.ts';
-import own from './define.module.css';
 
 /** A setting chart as its file stands: gears down and steps across, or a setting a row. */
 export function ChartTable({ file, label }: { readonly file: string; readonly label: string }) {
   const say = useOffice();
-  const { says, remedy, whereabouts } = useNotice();
   const here = useWatched(desk)!;
   const { view } = useWatched(planning);
   const csv = csvOf(here.draft.files.get(file));
@@ -39,16 +37,7 @@ export function ChartTable({ file, label }: { readonly file: string; readonly la
         onInsert={(at) => insertRow(file, 1, at)}
         onRemove={(gone) => removeRows(file, 1, gone)}
       />
-      <ul className={own.notices}>
-        {said.slice(0, 20).map((one) => (
-          <li key={`${one.code} ${whereabouts(one)}`}>
-            <small>{whereabouts(one)}</small>
-            <p>
-              {says(one)} <strong>{remedy(one)}</strong>
-            </p>
-          </li>
-        ))}
-      </ul>
+      <NoticeList notices={said} most={20} />
     </>
   );
 }

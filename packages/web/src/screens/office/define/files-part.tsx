@@ -4,11 +4,11 @@ import { change, desk } from '../../../draft/desk.ts';
 import { withFiles } from '../../../draft/draft.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
-import { useNotice } from '../../../language/speech.tsx';
 import { planning } from '../../../planning/planning.ts';
 import css from '../../../ui/page.module.css';
 import { Button, Field, LinkButton, Section, Soft } from '../../../ui/page.tsx';
 import { save } from '../../../ui/save.ts';
+import { NoticeList } from '../shell/notice-list.tsx';
 import own from './define.module.css';
 
 const isText = (name: string) => /\.(ya?ml|csv|txt|tsv|md)$/i.test(name);
@@ -16,7 +16,6 @@ const isText = (name: string) => /\.(ya?ml|csv|txt|tsv|md)$/i.test(name);
 /** The files of the draft as they lie in a job folder: added, looked at as text, taken away. */
 export function FilesPart({ which }: { readonly which: string | undefined }) {
   const say = useOffice();
-  const { says, remedy, whereabouts } = useNotice();
   const here = useWatched(desk)!;
   const { view } = useWatched(planning);
   const { files, name } = here.draft;
@@ -56,16 +55,7 @@ export function FilesPart({ which }: { readonly which: string | undefined }) {
             </Button>
           </div>
         </Section>
-        <ul className={own.notices}>
-          {said.slice(0, 50).map((one) => (
-            <li key={`${one.code} ${whereabouts(one)}`}>
-              <small>{whereabouts(one)}</small>
-              <p>
-                {says(one)} <strong>{remedy(one)}</strong>
-              </p>
-            </li>
-          ))}
-        </ul>
+        <NoticeList notices={said} most={50} />
       </>
     );
   return (

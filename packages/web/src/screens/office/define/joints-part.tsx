@@ -6,14 +6,14 @@ import { change, desk } from '../../../draft/desk.ts';
 import { withFiles } from '../../../draft/draft.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
-import { useNotice } from '../../../language/speech.tsx';
 import { planning, tell } from '../../../planning/planning.ts';
 import type { ListHead } from '../../../planning/view.ts';
 import css from '../../../ui/page.module.css';
-import { Banner, Button, Soft } from '../../../ui/page.tsx';
+import { Banner, Button } from '../../../ui/page.tsx';
 import { save } from '../../../ui/save.ts';
 import type { At } from '../grid/cells.ts';
 import { Grid, type GridColumn, type RowNotices } from '../grid/grid.tsx';
+import { NoticeList } from '../shell/notice-list.tsx';
 import { incoming } from '../start/incoming.ts';
 import { addColumn, changeCells, csvOf, insertRow, removeRows } from './csv-file.ts';
 import own from './define.module.css';
@@ -22,7 +22,6 @@ import { choicesOf, columnOf, headingOf, listFile, widthOf } from './joint-list.
 /** The joint list, edited in place; what the reader says of a cell stands at the cell, and in a list below. */
 export function JointsPart({ which }: { readonly which: string | undefined }) {
   const say = useOffice();
-  const { says, remedy, whereabouts } = useNotice();
   const [, goToPage] = useLocation();
   const here = useWatched(desk)!;
   const { view } = useWatched(planning);
@@ -149,19 +148,15 @@ export function JointsPart({ which }: { readonly which: string | undefined }) {
       {ofList.length > 0 ? (
         <section className={css.section}>
           <h2>{say('define.said', { count: ofList.length })}</h2>
-          <ul className={own.notices}>
-            {ofList.slice(0, MOST_SHOWN).map((one) => (
-              <li key={`${one.code} ${whereabouts(one)}`}>
-                <button type="button" onClick={() => setWish(placeIn(one, headAt, headings ?? []) ?? { row: 0, col: 0 })}>
-                  {whereabouts(one)}
-                </button>
-                <p>
-                  {says(one)} <strong>{remedy(one)}</strong>
-                </p>
-              </li>
-            ))}
-          </ul>
-          {ofList.length > MOST_SHOWN ? <Soft>{say('list.more', { count: ofList.length - MOST_SHOWN })}</Soft> : null}
+          <NoticeList
+            notices={ofList}
+            most={MOST_SHOWN}
+            place={(one, named) => (
+              <button type="button" onClick={() => setWish(placeIn(one, headAt, headings ?? []) ?? { row: 0, col: 0 })}>
+                {named}
+              </button>
+            )}
+          />
         </section>
       ) : null}
     </>

@@ -10,9 +10,10 @@ import { planning } from '../../../planning/planning.ts';
 import css from '../../../ui/page.module.css';
 import { Banner, Button, Field, Row, Section, Soft } from '../../../ui/page.tsx';
 import { DropZone } from '../shell/drop-zone.tsx';
-import { CHART_SHAPES, type ChartShape, emptyChart } from './chart-shapes.ts';
+import type { emptyChart } from './chart-shapes.ts';
 import { ChartTable } from './chart-table.tsx';
 import own from './define.module.css';
+import { EmptyChart } from './empty-chart.tsx';
 import { CERTIFICATE, SOCKETS, TOOL } from './fields.ts';
 import { type Path, useYaml } from './use-yaml.ts';
 import { YamlForm } from './yaml-form.tsx';
@@ -91,9 +92,6 @@ function ToolView({ at, tool }: { readonly at: number; readonly tool: ToolEntry 
 function Chart({ at, tool }: { readonly at: number; readonly tool: ToolEntry }) {
   const say = useOffice();
   const here = useWatched(desk)!;
-  const [shape, setShape] = useState<ChartShape>('gear-step');
-  const [gears, setGears] = useState('3');
-  const [steps, setSteps] = useState('12');
   const file = tool.chart;
   const there = file !== undefined && here.draft.files.has(file);
   const put = (name: string, bytes: Uint8Array) =>
@@ -106,13 +104,11 @@ function Chart({ at, tool }: { readonly at: number; readonly tool: ToolEntry }) 
   const drop = async (chosen: File | undefined) => {
     if (chosen) put(`charts/${chosen.name}`, new Uint8Array(await chosen.arrayBuffer()));
   };
-  const type = () => {
-    const { head, rows } = emptyChart(shape, Number(gears), Number(steps));
+  const begin = ({ head, rows }: ReturnType<typeof emptyChart>) =>
     put(
       `charts/${tool.serial ?? `tool-${at + 1}`}.csv`,
       new TextEncoder().encode(`${[head, ...rows].map((cells) => cells.join(',')).join('\n')}\n`),
     );
-  };
   return (
     <>
       {there ? (
@@ -128,31 +124,7 @@ function Chart({ at, tool }: { readonly at: number; readonly tool: ToolEntry }) 
       </DropZone>
       <details>
         <summary>{say('define.type-chart')}</summary>
-        <div className={own.bar}>
-          <label>
-            {say('define.chart-shape')}
-            <select value={shape} onChange={(event) => setShape(event.target.value as ChartShape)}>
-              {CHART_SHAPES.map((one) => (
-                <option key={one} value={one}>
-                  {say(`define.shape-${one}`)}
-                </option>
-              ))}
-            </select>
-          </label>
-          {shape === 'gear-step' ? (
-            <>
-              <label>
-                {say('define.gears')}
-                <input value={gears} inputMode="numeric" onChange={(event) => setGears(event.target.value)} />
-              </label>
-              <label>
-                {say('define.steps')}
-                <input value={steps} inputMode="numeric" onChange={(event) => setSteps(event.target.value)} />
-              </label>
-            </>
-          ) : null}
-          <Button onClick={type}>{say(there ? 'define.chart-afresh' : 'define.chart-begin')}</Button>
-        </div>
+        <EmptyChart label={say(there ? 'define.chart-afresh' : 'define.chart-begin')} onBegin={begin} />
       </details>
     </>
   );

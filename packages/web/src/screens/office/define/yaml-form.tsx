@@ -3,6 +3,7 @@ import { useEffect, useId, useRef, useState } from 'react';
 import { useOffice } from '../../../language/office-speech.tsx';
 import { useNotice } from '../../../language/speech.tsx';
 import { Check } from '../../../ui/page.tsx';
+import { Choices } from '../shell/choices.tsx';
 import own from './define.module.css';
 import { type Path, useYaml } from './use-yaml.ts';
 
@@ -144,13 +145,7 @@ function TypedInput({ control, text, type, choices, onType }: TypedProps) {
           if (pending.current) take(typed);
         }}
       />
-      {choices ? (
-        <datalist id={list}>
-          {choices.map((one) => (
-            <option key={one} value={one} />
-          ))}
-        </datalist>
-      ) : null}
+      <Choices id={list} choices={choices} />
     </>
   );
 }

@@ -11,6 +11,7 @@ import {
   useState,
 } from 'react';
 import { useOffice } from '../../../language/office-speech.tsx';
+import { Choices } from '../shell/choices.tsx';
 import { type At, type CellChange, cellsIn, fromTabbed, pasted, rangeOf, toTabbed } from './cells.ts';
 import css from './grid.module.css';
 import { GridFoot } from './grid-foot.tsx';
@@ -420,13 +421,7 @@ function CellInput({ first, whole, label, choices, onTake, onLeave }: CellInputP
           }
         }}
       />
-      {choices ? (
-        <datalist id={list}>
-          {choices.map((one) => (
-            <option key={one} value={one} />
-          ))}
-        </datalist>
-      ) : null}
+      <Choices id={list} choices={choices} />
     </>
   );
 }

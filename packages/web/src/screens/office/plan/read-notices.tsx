@@ -1,8 +1,7 @@
 import type { Notice } from '@clampwright/core';
 import { Link } from 'wouter';
 import { useOffice } from '../../../language/office-speech.tsx';
-import { useNotice } from '../../../language/speech.tsx';
-import { Soft } from '../../../ui/page.tsx';
+import { NoticeList } from '../shell/notice-list.tsx';
 import css from './plan-page.module.css';
 
 const MOST_SHOWN = 40;
@@ -10,21 +9,14 @@ const MOST_SHOWN = 40;
 /** What was said while the files were read, each with the way to its place. */
 export function ReadNotices({ notices }: { readonly notices: readonly Notice[] }) {
   const say = useOffice();
-  const { says, remedy, whereabouts } = useNotice();
   return (
     <details className={css.read}>
       <summary>{say('sheet.read-with', { count: notices.length })}</summary>
-      <ul className={css.lines}>
-        {notices.slice(0, MOST_SHOWN).map((one) => (
-          <li key={`${one.code} ${whereabouts(one)} ${JSON.stringify(one.params)}`}>
-            <Link href={placeOf(one)}>{whereabouts(one) || say('office.page-define')}</Link>
-            <p>
-              {says(one)} <strong>{remedy(one)}</strong>
-            </p>
-          </li>
-        ))}
-      </ul>
-      {notices.length > MOST_SHOWN ? <Soft>{say('list.more', { count: notices.length - MOST_SHOWN })}</Soft> : null}
+      <NoticeList
+        notices={notices}
+        most={MOST_SHOWN}
+        place={(one, named) => <Link href={placeOf(one)}>{named || say('office.page-define')}</Link>}
+      />
     </details>
   );
 }

@@ -4,6 +4,7 @@ import { clearDesk, desk, isKept, redo, rename, undo } from '../../../draft/desk
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
 import { planning } from '../../../planning/planning.ts';
+import ui from '../../../ui/page.module.css';
 import { useSession } from '../job/session.ts';
 import { Verdict } from '../plan/verdict.tsx';
 import css from './office-shell.module.css';
@@ -30,7 +31,7 @@ export function OfficeShell({ title, wide = false, children }: ShellProps) {
   }, [title]);
   return (
     <div className={css.office}>
-      <a className={css.skip} href="#content">
+      <a className={ui.skip} href="#content">
         {say('app.skip')}
       </a>
       <header className={css.top}>
@@ -86,7 +87,7 @@ function DeskLine() {
     <>
       {draft.demo ? <strong className={css.demo}>{say('desk.demo')}</strong> : null}
       <label className={css.name}>
-        <span className={css.aside}>{say('desk.name')}</span>
+        <span className={ui.aside}>{say('desk.name')}</span>
         <input key={draft.id} defaultValue={draft.name} onBlur={(event) => rename(event.target.value)} disabled={draft.demo} />
       </label>
       <p className={css.state} role="status">

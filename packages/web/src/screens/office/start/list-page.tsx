@@ -7,11 +7,11 @@ import { withFiles } from '../../../draft/draft.ts';
 import { emptyDraft } from '../../../draft/new-draft.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
-import { useNotice } from '../../../language/speech.tsx';
 import type { ReadList } from '../../../planning/engine.ts';
 import { engine } from '../../../planning/planning.ts';
 import css from '../../../ui/page.module.css';
 import { Banner, Button, Field, LinkButton, Row, Section, Soft } from '../../../ui/page.tsx';
+import { NoticeList } from '../shell/notice-list.tsx';
 import { OfficeShell } from '../shell/office-shell.tsx';
 import { incoming } from './incoming.ts';
 import own from './list-page.module.css';
@@ -56,7 +56,7 @@ export function ListPage() {
     return (
       <OfficeShell title={coming.name}>
         <Banner level="stop">{say('list.none')}</Banner>
-        <Notices notices={model} />
+        <NoticeList notices={model} most={MOST_SHOWN} />
         <LinkButton href="/office">{say('office.page-start')}</LinkButton>
       </OfficeShell>
     );
@@ -110,7 +110,7 @@ export function ListPage() {
             <li key={heading} data-open={field === undefined ? '' : undefined}>
               <strong>{heading}</strong>
               <label>
-                <span className={own.aside}>{say('list.means', { heading })}</span>
+                <span className={css.aside}>{say('list.means', { heading })}</span>
                 <select value={means[heading] ?? field ?? ''} onChange={(event) => setMeans({ ...means, [heading]: event.target.value })}>
                   {field === undefined && means[heading] === undefined ? <option value="">{say('list.not-understood')}</option> : null}
                   <option value="ignore">{say('list.ignore')}</option>
@@ -128,7 +128,7 @@ export function ListPage() {
       </Section>
       {read.notices.length + model.length > 0 ? (
         <Section title={say('list.faults')}>
-          <Notices notices={[...model, ...read.notices]} />
+          <NoticeList notices={[...model, ...read.notices]} most={MOST_SHOWN} />
         </Section>
       ) : null}
       <Section title={say('list.joints')}>
@@ -145,27 +145,6 @@ export function ListPage() {
 }
 
 const MOST_SHOWN = 60;
-
-const Notices = ({ notices }: { readonly notices: readonly Notice[] }) => {
-  const say = useOffice();
-  const { says, remedy, whereabouts } = useNotice();
-  return (
-    <>
-      <ul className={css.list}>
-        {notices.slice(0, MOST_SHOWN).map((one) => (
-          <li key={`${one.code} ${whereabouts(one)} ${JSON.stringify(one.params)}`} className={own.notice}>
-            <small>{whereabouts(one)}</small>
-            <p>{says(one)}</p>
-            <p>
-              <strong>{remedy(one)}</strong>
-            </p>
-          </li>
-        ))}
-      </ul>
-      {notices.length > MOST_SHOWN ? <Soft>{say('list.more', { count: notices.length - MOST_SHOWN })}</Soft> : null}
-    </>
-  );
-};
 
 async function fromModel(
   bytes: Uint8Array,

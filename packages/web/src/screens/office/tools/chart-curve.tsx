@@ -1,6 +1,7 @@
 import { gearOf, gears, type NewtonMillimetre, type SettingChart } from '@clampwright/core';
 import { useOffice } from '../../../language/office-speech.tsx';
 import { useTrade } from '../../../language/speech.tsx';
+import { HeightRules } from './height-rules.tsx';
 import { ticksOf } from './ticks.ts';
 import own from './tools.module.css';
 
@@ -42,14 +43,7 @@ export function ChartCurve({ chart, serial }: CurveProps) {
         })}
         className={own.curve}
       >
-        {ticksOf(0, most, 5).map((tick) => (
-          <g key={tick}>
-            <line x1={LEFT} x2={WIDE - 66} y1={y(tick)} y2={y(tick)} className={own.rule} />
-            <text x={LEFT - 8} y={y(tick) + 4} textAnchor="end">
-              {figure(tick, 0)}
-            </text>
-          </g>
-        ))}
+        <HeightRules ticks={ticksOf(0, most, 5)} y={y} from={LEFT} to={WIDE - 66} says={(tick) => figure(tick, 0)} />
         {ticksOf(low, high, 10).map((tick) => (
           <text key={tick} x={x(tick)} y={TALL - 10} textAnchor="middle">
             {figure(tick, Number.isInteger(tick) ? 0 : 1)}

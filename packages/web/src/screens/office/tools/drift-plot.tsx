@@ -12,6 +12,7 @@ import type { StoreTool } from '../../../job/store-tools.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
 import { useTrade } from '../../../language/speech.tsx';
 import { Soft } from '../../../ui/page.tsx';
+import { HeightRules } from './height-rules.tsx';
 import { ticksOf } from './ticks.ts';
 import own from './tools.module.css';
 
@@ -64,14 +65,7 @@ export function DriftPlot({ serial, checks, certificates, chart }: DriftProps) {
           height={y(-chart.repeatability) - y(chart.repeatability)}
           className={own.band}
         />
-        {ticksOf(-reach, reach, 6).map((tick) => (
-          <g key={tick}>
-            <line x1={LEFT} x2={WIDE - 10} y1={y(tick)} y2={y(tick)} className={tick === 0 ? own.axis : own.rule} />
-            <text x={LEFT - 8} y={y(tick) + 4} textAnchor="end">
-              {percent(tick)}
-            </text>
-          </g>
-        ))}
+        <HeightRules ticks={ticksOf(-reach, reach, 6)} y={y} from={LEFT} to={WIDE - 10} says={percent} axis={0} />
         {calibrated.map(({ number, day }) => (
           <line key={number} x1={x(day)} x2={x(day)} y1="4" y2={TALL - FOOT} className={own.mean}>
             <title>{number}</title>

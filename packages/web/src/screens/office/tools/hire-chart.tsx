@@ -1,11 +1,11 @@
 import type { Notice } from '@clampwright/core';
 import { csvText } from '@clampwright/papers/edit';
 import { utf8 } from '@clampwright/record';
-import { useMemo, useState } from 'react';
+import { useMemo } from 'react';
 import { useOffice } from '../../../language/office-speech.tsx';
 import css from '../../../ui/page.module.css';
-import { Button, Field, Row, Soft } from '../../../ui/page.tsx';
-import { CHART_SHAPES, type ChartShape, emptyChart } from '../define/chart-shapes.ts';
+import { Soft } from '../../../ui/page.tsx';
+import { EmptyChart } from '../define/empty-chart.tsx';
 import { cellNotices } from '../grid/cell-notices.ts';
 import type { CellChange } from '../grid/cells.ts';
 import { Grid } from '../grid/grid.tsx';
@@ -35,9 +35,6 @@ interface ChartProps {
 /** The certificate's table: typed into a grid, pasted from a spreadsheet, or dropped as CSV or XLSX. */
 export function HireChart({ chart, notices, onChange }: ChartProps) {
   const say = useOffice();
-  const [shape, setShape] = useState<ChartShape>('gear-step');
-  const [gears, setGears] = useState('3');
-  const [steps, setSteps] = useState('12');
   const take = async (file: File | undefined) => {
     if (!file) return;
     const bytes = new Uint8Array(await file.arrayBuffer());
@@ -72,30 +69,7 @@ export function HireChart({ chart, notices, onChange }: ChartProps) {
       {chart === undefined || chart.kind === 'file' ? (
         <>
           <Soft>{chart ? say('define.chart-elsewhere', { file: chart.file }) : say('define.no-chart')}</Soft>
-          <Row>
-            <Field label={say('define.chart-shape')}>
-              <select value={shape} onChange={(event) => setShape(event.target.value as ChartShape)}>
-                {CHART_SHAPES.map((one) => (
-                  <option key={one} value={one}>
-                    {say(`define.shape-${one}`)}
-                  </option>
-                ))}
-              </select>
-            </Field>
-            {shape === 'gear-step' ? (
-              <>
-                <Field label={say('define.gears')}>
-                  <input value={gears} inputMode="numeric" onChange={(event) => setGears(event.target.value)} />
-                </Field>
-                <Field label={say('define.steps')}>
-                  <input value={steps} inputMode="numeric" onChange={(event) => setSteps(event.target.value)} />
-                </Field>
-              </>
-            ) : null}
-            <Button onClick={() => onChange({ kind: 'typed', ...emptyChart(shape, Number(gears), Number(steps)) })}>
-              {say('define.chart-begin')}
-            </Button>
-          </Row>
+          <EmptyChart label={say('define.chart-begin')} onBegin={(begun) => onChange({ kind: 'typed', ...begun })} />
         </>
       ) : (
         <Grid
