@@ -1,5 +1,4 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type Fold, openFold } from '../packages/record/src/index.ts';
 import { type OpenBrowser, openBrowser } from './browser.ts';
 import { deviceOf, hold, holdOther, join, name, openJoint, prepare, send, where } from './phone.ts';
 import { CREW, JOB, MATE, openYard, type Yard } from './yard.ts';
@@ -14,13 +13,6 @@ afterAll(async () => {
   for (const phone of phones ?? []) await phone.close();
   await yard?.close();
 });
-
-async function book(): Promise<Fold> {
-  await yard.sync();
-  const fold = openFold();
-  for (const kept of await yard.office.device.entries(JOB)) fold.add(kept);
-  return fold;
-}
 
 test('two phones without network take a joint through a whole pass; nothing is lost, nothing doubled', async () => {
   let one = await phones[0]!.context.newPage();
@@ -62,7 +54,7 @@ test('two phones without network take a joint through a whole pass; nothing is l
     .waitFor();
   expect(await where(one)).toBe(before);
   await hold(one);
-  const slice = (await book()).state('joint', yard.jointOf('FB-S1')).plan!.slice;
+  const slice = (await yard.book()).state('joint', yard.jointOf('FB-S1')).plan!.slice;
   const far = slice.sequence.flat().slice(4);
   await openJoint(two, 'FB-S1');
   await two.getByRole('link', { name: 'Go to the bolts' }).click();
@@ -72,7 +64,7 @@ test('two phones without network take a joint through a whole pass; nothing is l
   await send(one);
   await send(two);
   await send(one);
-  const joint = (await book()).state('joint', yard.jointOf('FB-S1'));
+  const joint = (await yard.book()).state('joint', yard.jointOf('FB-S1'));
   for (const step of ['snug', 'first step']) {
     const counts = slice.sequence.flat().map((bolt) => joint.bolts.get(bolt)?.steps[step]?.length);
     expect(counts, step).toEqual(Array(8).fill(1));
@@ -100,7 +92,7 @@ test('two phones without network take a joint through a whole pass; nothing is l
   }
   await one.getByRole('button', { name: 'Sign as inspector' }).click();
   await send(one);
-  const done = (await book()).state('joint', yard.jointOf('FB-S1'));
+  const done = (await yard.book()).state('joint', yard.jointOf('FB-S1'));
   expect(done.signatures.map(({ as, mention }) => [as, mention.by])).toEqual([
     ['crew', CREW.id],
     ['inspector', CREW.id],

@@ -3,7 +3,6 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { jobFolder } from '../packages/cli/src/job-folder.ts';
 import type { Tool } from '../packages/core/src/index.ts';
 import { readJob } from '../packages/papers/src/index.ts';
-import { type Fold, openFold } from '../packages/record/src/index.ts';
 import { type OpenBrowser, openBrowser } from './browser.ts';
 import { deviceOf, hold, join, name, openJoint, prepare, send, where } from './phone.ts';
 import { CREW, JOB, openYard, type Yard } from './yard.ts';
@@ -42,13 +41,6 @@ afterAll(async () => {
   await yard?.close();
 });
 
-async function book(): Promise<Fold> {
-  await yard.sync();
-  const fold = openFold();
-  for (const kept of await yard.office.device.entries(JOB)) fold.add(kept);
-  return fold;
-}
-
 const settingShown = (): Promise<string | null> => page.locator('[class*="pull"] [class*="_setting_"]').textContent();
 
 test('a tool fails without network: another takes over from its own chart, is checked, and the record agrees with it', async () => {
@@ -74,7 +66,7 @@ test('a tool fails without network: another takes over from its own chart, is ch
   await hold(page);
   await phone.context.setOffline(false);
   await send(page);
-  const joint = (await book()).state('joint', yard.jointOf('FB-S1'));
+  const joint = (await yard.book()).state('joint', yard.jointOf('FB-S1'));
   const told = [...joint.bolts.values()].flatMap(({ steps }) => steps['first step'] ?? []);
   expect(told.map(({ tool }) => tool).sort()).toEqual(['SK-B204', 'SK-H900']);
   expect(joint.swaps).toHaveLength(1);
@@ -114,7 +106,7 @@ test('guarded by the second person: a press alone records nothing, and the secon
   await page.getByRole('button', { name: /Second person/ }).click();
   await page.waitForFunction((text) => document.querySelector('[class*="pull"]')?.textContent !== text, before);
   await send(page);
-  const joint = (await book()).state('joint', yard.jointOf('FB-S3'));
+  const joint = (await yard.book()).state('joint', yard.jointOf('FB-S3'));
   expect([...joint.bolts.values()].flatMap(({ steps }) => steps['second step'] ?? [])).toHaveLength(2);
 }, 60_000);
 
@@ -133,5 +125,5 @@ test('a gate valve: turns are counted on disk, the tool comes off in time, and w
   await page.getByRole('button', { name: 'Record 6 turns' }).click();
   await page.getByText('Turns recorded so far').waitFor();
   await send(page);
-  expect((await book()).state('joint', yard.jointOf('GV-11')).valves).toMatchObject([{ turnsThousandth: 6000, direction: 'close' }]);
+  expect((await yard.book()).state('joint', yard.jointOf('GV-11')).valves).toMatchObject([{ turnsThousandth: 6000, direction: 'close' }]);
 }, 60_000);

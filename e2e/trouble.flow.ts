@@ -7,7 +7,7 @@ import { jobFolder } from '../packages/cli/src/job-folder.ts';
 import { planJob } from '../packages/core/src/index.ts';
 import { jointCode } from '../packages/papers/src/card-pdf/codes.ts';
 import { readJob } from '../packages/papers/src/index.ts';
-import { type Fold, issuePlan, openFold } from '../packages/record/src/index.ts';
+import { issuePlan } from '../packages/record/src/index.ts';
 import { startServer } from '../torture/yard-on-disk.ts';
 import { type OpenBrowser, openBrowser } from './browser.ts';
 import { hold, join, name, openJoint, prepare, send, where } from './phone.ts';
@@ -27,13 +27,6 @@ afterAll(async () => {
   rmSync(folder, { recursive: true });
 });
 
-async function book(): Promise<Fold> {
-  await yard.sync();
-  const fold = openFold();
-  for (const kept of await yard.office.device.entries(JOB)) fold.add(kept);
-  return fold;
-}
-
 /** A phone of its own that has joined the job and been told who holds it. */
 async function phone(more: readonly string[] = []): Promise<{ readonly browser: OpenBrowser; readonly page: Page }> {
   const browser = await openBrowser(PHONE, more);
@@ -48,7 +41,7 @@ const toBolts = async (page: Page, tag: string) => {
   await page.getByRole('link', { name: 'Go to the bolts' }).click();
 };
 const snugOf = async (tag: string): Promise<number> =>
-  [...(await book()).state('joint', yard.jointOf(tag)).bolts.values()].flatMap(({ steps }) => steps.snug ?? []).length;
+  [...(await yard.book()).state('joint', yard.jointOf(tag)).bolts.values()].flatMap(({ steps }) => steps.snug ?? []).length;
 
 describe('one phone', () => {
   let browser: OpenBrowser;
@@ -244,7 +237,7 @@ test('a tag is scanned by the camera: the right one leads to its joint, one of a
     ['right.y4m', { title: '', site: '' }, 'FB-S1'],
     ['wrong.y4m', { title: 'another job', site: 'elsewhere' }, 'FB-S1'],
   ] as const) {
-    const { title = '', site = '' } = (await book()).state('book', 'book');
+    const { title = '', site = '' } = (await yard.book()).state('book', 'book');
     const video = path(folder, file);
     squareVideo(video, jointCode(file === 'right.y4m' ? { title, site } : job, { tag }));
     const { browser, page } = await phone([

@@ -6,6 +6,7 @@ import { type RunningServer, startServer } from '../torture/yard-on-disk.ts';
 import { type OpenBrowser, openBrowser } from './browser.ts';
 import { openJob, passwordOf, toPage } from './desk.ts';
 import { hold, openJoint } from './phone.ts';
+import { refusesAnotherByte, verifyAlone } from './stranger.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'clampwright-way-'));
 let server: RunningServer;
@@ -142,21 +143,7 @@ test('the whole way: list, plan, issue, tighten, inspect, hand over, verify else
   await (await coming).saveAs(file);
 
   // somebody else, in another browser, without network
-  const page = await stranger.context.newPage();
-  await page.goto(`${server.url}/verify`);
-  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-  await stranger.context.setOffline(true);
-  await page.reload();
-  await page.getByLabel('Choose or drop a handover file').setInputFiles(file);
-  await page.getByRole('button', { name: 'Verify' }).click();
-  await page.getByRole('heading', { name: 'Verified', exact: true }).waitFor();
-  const bytes = readFileSync(file);
-  const at = bytes.indexOf('"joint-signed"') + 3;
-  bytes[at] = bytes[at]! ^ 1;
-  await page.getByLabel('Choose or drop a handover file').setInputFiles({ name: 'changed.handover', mimeType: '', buffer: bytes });
-  await page.getByRole('button', { name: 'Verify' }).click();
-  await page.getByRole('heading', { name: 'Not verified' }).waitFor();
-  const told = Number(/is byte (\d+)/.exec((await page.getByRole('alert').textContent()) ?? '')?.[1]);
-  expect(told).toBe(bytes.lastIndexOf(10, at) + 1);
+  const page = await verifyAlone(stranger.context, server.url, file);
+  await refusesAnotherByte(page, file, 'joint-signed');
   expect(await page.getByText('Do not rely on it').isVisible()).toBe(true);
 }, 240_000);

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { jobFolder } from '../packages/cli/src/job-folder.ts';
 import { planJob, type Tool } from '../packages/core/src/index.ts';
 import { issuedValves, type OpenFile, readJob } from '../packages/papers/src/index.ts';
-import { chartEntry, idOf, issuePlan, type ReadTool, toolEntry, utf8 } from '../packages/record/src/index.ts';
+import { chartEntry, type Fold, idOf, issuePlan, openFold, type ReadTool, toolEntry, utf8 } from '../packages/record/src/index.ts';
 import { atDesk } from '../packages/server/src/log/desk.ts';
 import { openEnrolment } from '../packages/server/src/log/devices.ts';
 import { SERVER, yardOf } from '../packages/server/src/log/log-key.ts';
@@ -28,6 +28,8 @@ export interface Yard {
   /** the planner's own device */
   readonly office: Awaited<ReturnType<typeof yardOnDisk>>['phones'][number];
   readonly sync: () => Promise<void>;
+  /** everything that the server has, as the planner's device folds it */
+  readonly book: () => Promise<Fold>;
   readonly close: () => Promise<void>;
 }
 
@@ -101,6 +103,12 @@ export async function openYard(
     const synced = await syncBook(device, JOB, office.to(server.url), yard.logKey);
     if (synced.stopped) throw new Error(JSON.stringify(synced));
   };
+  const book = async () => {
+    await sync();
+    const fold = openFold();
+    for (const kept of await device.entries(JOB)) fold.add(kept);
+    return fold;
+  };
   await sync();
   return {
     server,
@@ -108,6 +116,7 @@ export async function openYard(
     codes,
     office,
     sync,
+    book,
     jointOf: (tag) => ids.get(tag)!,
     close: async () => {
       server.kill('SIGTERM');

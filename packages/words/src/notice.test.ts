@@ -1,32 +1,16 @@
 import { type Measure, type NoticeCode, notice, RULE_SETS } from '@clampwright/core';
-import { IntlMessageFormat } from 'intl-messageformat';
 import { describe, expect, test } from 'vitest';
 import { ENGLISH, LANGUAGES, type Language, loadTexts, speaker } from './app/index.ts';
 import { EN_NOTICES } from './en/index.ts';
 import { TERMS } from './en/terms.ts';
 import { remedy, says, whereabouts } from './notice.ts';
+import { parametersOf, piecesOf } from './test-messages.ts';
 
 const OTHERS = (Object.keys(LANGUAGES) as Language[]).filter((language) => language !== 'en');
 const CODES = Object.keys(EN_NOTICES) as NoticeCode[];
 const PARTS = ['says', 'remedy'] as const;
 
-interface Piece {
-  readonly type: number;
-  readonly value?: unknown;
-  readonly options?: Readonly<Record<string, { readonly value: readonly Piece[] }>>;
-}
-const NAMED = [1, 2, 3, 4, 5, 6];
 const PLURAL = 6;
-
-/** Every piece of a message, those inside a choice too; an ICU fault throws. */
-function pieces(text: string, language: string): Piece[] {
-  const all = (found: readonly Piece[]): Piece[] =>
-    found.flatMap((one) => [one, ...Object.values(one.options ?? {}).flatMap(({ value }) => all(value))]);
-  return all(new IntlMessageFormat(text, language).getAst() as readonly Piece[]);
-}
-const named = (text: string, language: string) => [
-  ...new Set(pieces(text, language).flatMap(({ type, value }) => (NAMED.includes(type) ? [String(value)] : []))),
-];
 
 /** What must stand in every language as it is: figures, standards, options, files. */
 const kept = (text: string) =>
@@ -41,7 +25,7 @@ describe.each(OTHERS)('what notices say, %s', (language) => {
     const { notices } = (await loadTexts(language)).notice;
     for (const code of CODES)
       for (const part of PARTS)
-        expect(named(notices[code][part], language).sort(), `${code} ${part}`).toEqual(named(EN_NOTICES[code][part], 'en').sort());
+        expect(parametersOf(notices[code][part], language), `${code} ${part}`).toEqual(parametersOf(EN_NOTICES[code][part], 'en'));
   });
 
   test('counts with every form the language has', async () => {
@@ -51,14 +35,14 @@ describe.each(OTHERS)('what notices say, %s', (language) => {
     const wanted = forms.filter((form) => form !== 'many' || language === 'pl');
     for (const code of CODES)
       for (const part of PARTS)
-        for (const { type, options } of pieces(notices[code][part], language))
+        for (const { type, options } of piecesOf(notices[code][part], language))
           if (type === PLURAL) expect(Object.keys(options!), `${code} ${part}`).toEqual(expect.arrayContaining(wanted));
   });
 
   test('chooses between the same words', async () => {
     const { notices } = (await loadTexts(language)).notice;
     const choices = (text: string, of: string) =>
-      pieces(text, of).flatMap(({ type, options }) => (type === 5 ? [Object.keys(options!).sort().join(' ')] : []));
+      piecesOf(text, of).flatMap(({ type, options }) => (type === 5 ? [Object.keys(options!).sort().join(' ')] : []));
     for (const code of CODES)
       for (const part of PARTS)
         expect(new Set([...choices(EN_NOTICES[code][part], 'en'), ...choices(notices[code][part], language)]).size, code).toBeLessThan(2);
@@ -82,7 +66,7 @@ describe.each(OTHERS)('what notices say, %s', (language) => {
   test('can be said', async () => {
     const { notice: words } = await speakerOf(language);
     for (const code of CODES) {
-      const params = Object.fromEntries(PARTS.flatMap((part) => named(EN_NOTICES[code][part], 'en')).map((name) => [name, 3]));
+      const params = Object.fromEntries(PARTS.flatMap((part) => parametersOf(EN_NOTICES[code][part], 'en')).map((name) => [name, 3]));
       const one = { code, params } as never;
       for (const part of PARTS) expect(words[part](one), `${code} ${part}`).not.toMatch(/[{}]|undefined|NaN/);
     }

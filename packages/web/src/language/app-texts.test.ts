@@ -2,7 +2,7 @@ import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { LANGUAGES, type Language, loadTexts } from '@clampwright/words/app';
 import { loadOfficeTexts } from '@clampwright/words/office';
-import { IntlMessageFormat } from 'intl-messageformat';
+import { parametersOf } from '@clampwright/words/test-messages';
 import { describe, expect, test } from 'vitest';
 
 /** What the whole app says, and what the office says beside it. */
@@ -17,25 +17,11 @@ const cases = Object.keys(CATALOGUES).flatMap((name) =>
   (Object.keys(LANGUAGES) as Language[]).map((language) => [name, language] as const),
 );
 
-/** Parameters of a message, by name; an ICU fault throws. */
-function parameters(text: string, language: string): string[] {
-  const found = new Set<string>();
-  const walk = (parts: readonly { type: number; value?: unknown; options?: Record<string, { value: never[] }> }[]) => {
-    for (const part of parts) {
-      // 0 is plain text, 7 the count inside a plural
-      if (part.type !== 0 && part.type !== 7) found.add(String(part.value));
-      for (const option of Object.values(part.options ?? {})) walk(option.value);
-    }
-  };
-  walk(new IntlMessageFormat(text, language).getAst() as never);
-  return [...found].sort();
-}
-
 describe.each(cases)('the texts of the %s, %s', (name, language) => {
   const first = english[name]!;
   test('name the same parameters as the English, and can be said', async () => {
     const texts = await CATALOGUES[name]!(language);
-    for (const [key, text] of Object.entries(first)) expect(parameters(texts[key]!, language), key).toEqual(parameters(text, 'en'));
+    for (const [key, text] of Object.entries(first)) expect(parametersOf(texts[key]!, language), key).toEqual(parametersOf(text, 'en'));
   });
   test('leave nothing empty', async () => {
     expect(Object.entries(await CATALOGUES[name]!(language)).filter(([, text]) => text.trim() === '')).toEqual([]);

@@ -1,5 +1,5 @@
-import { IntlMessageFormat } from 'intl-messageformat';
 import { describe, expect, test } from 'vitest';
+import { parametersOf } from '../test-messages.ts';
 import { PAPER_DE } from './de.ts';
 import { PAPER_ES } from './es.ts';
 import { PAPER_PL } from './pl.ts';
@@ -8,20 +8,6 @@ import { PRINTED_EN, type PrintedTexts } from './texts.ts';
 
 const KEYS = Object.keys(PAPER_DE.printed) as (keyof PrintedTexts)[];
 
-/** Parameters of a message, by name; an ICU fault throws. */
-function parameters(text: string, language: string): string[] {
-  const found = new Set<string>();
-  const walk = (parts: readonly { type: number; value?: unknown; options?: Record<string, { value: never[] }> }[]) => {
-    for (const part of parts) {
-      // 0 is plain text, 7 the count inside a plural
-      if (part.type !== 0 && part.type !== 7) found.add(String(part.value));
-      for (const option of Object.values(part.options ?? {})) walk(option.value);
-    }
-  };
-  walk(new IntlMessageFormat(text, language).getAst() as never);
-  return [...found].sort();
-}
-
 describe.each([
   ['de', PAPER_DE],
   ['es', PAPER_ES],
@@ -29,7 +15,7 @@ describe.each([
   ['pt', PAPER_PT],
 ] as const)('what papers say, %s', (language, { printed, terms }) => {
   test('names the same parameters as the English, and can be said', () => {
-    for (const key of KEYS) expect(parameters(printed[key], language), key).toEqual(parameters(PRINTED_EN[key], 'en'));
+    for (const key of KEYS) expect(parametersOf(printed[key], language), key).toEqual(parametersOf(PRINTED_EN[key], 'en'));
   });
   test('differs from the English, but for names and signs', () => {
     const same = KEYS.filter((key) => printed[key] === PRINTED_EN[key] && /[a-z]{3}/.test(PRINTED_EN[key].replace(/\{[^}]*\}/g, '')));
