@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type RunningServer, startServer } from '../torture/yard-on-disk.ts';
 import { type OpenBrowser, openBrowser } from './browser.ts';
+import { passwordOf } from './desk.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'clampwright-passkey-'));
 let server: RunningServer;
@@ -35,7 +36,7 @@ test('a person adds a passkey, signs out, and signs in with it: no name and no p
   });
   // a passkey is bound to a name, never to an address made of numbers
   await page.goto(server.url.replace('127.0.0.1', 'localhost'));
-  const password = /password (\S+) and change it/.exec(server.output())![1]!;
+  const password = passwordOf(server.output());
   const outcome = await page.evaluate(async (secret) => {
     const ask = async (method: string, path: string, body?: unknown) => {
       const answer = await fetch(`/api/v1${path}`, { method, ...(body === undefined ? {} : { body: JSON.stringify(body) }) });
