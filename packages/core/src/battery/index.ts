@@ -11,7 +11,7 @@ export {
 } from './battery.ts';
 export { batteryNotices } from './battery-notices.ts';
 export { type Belief, drawBetweenDrops, learnt, learntFromDrop } from './learn.ts';
-export { type DrawLine, drawLine, nextChargeBound } from './log-statistics.ts';
+export { CHARGE_CONFIDENCE, type DrawLine, drawLine, nextChargeBound } from './log-statistics.ts';
 export { type Supply, supplyNotices } from './other-supplies.ts';
 export {
   canPush,

@@ -7,6 +7,9 @@ import { sampleDeviation, sampleMean } from '../scatter/sample.ts';
 const LEAST_READINGS = 3;
 const few = (found: number) => refused(notice('log-too-short', { found, least: LEAST_READINGS }));
 
+/** How sure one wants to be of the next charge: own choice, as for the rest of the battery plan. */
+export const CHARGE_CONFIDENCE = 0.95;
+
 /**
  * Bolts the next charge does at least, with a confidence, from counts of earlier ones: x̄ − t_{γ, n−1}·s·√(1 + 1/n), not below 0.
  * Refuses fewer than three counts, counts below zero and a confidence that is not between 0.5 and 1.

@@ -1,4 +1,4 @@
-import { levelOf, type Notice, nextChargeBound, notice } from '@clampwright/core';
+import { CHARGE_CONFIDENCE, levelOf, type Notice, nextChargeBound, notice } from '@clampwright/core';
 import { recogniseColumns } from './columns.ts';
 import type { HeadingMemory } from './heading-memory.ts';
 import { type JudgedTest, judgedSuitability } from './judged-test.ts';
@@ -17,8 +17,6 @@ interface Series {
 
 const SUITABILITY = ['lot', 'size', 'grade', 'system', 'preload', 'clamp', 'torque'] as const;
 const CHARGES = ['serial', 'bolts'] as const;
-/** How sure a plan wants to be of the next charge: own choice, as for the rest of the battery plan. */
-const CONFIDENCE = 0.95;
 
 /** Measured series of a CSV or XLSX file: suitability tests, a row an assembly; or a battery log, a row a charge. Told apart by their headings. */
 export function readSeries(open: OpenFile, file: string, memory: HeadingMemory): Series {
@@ -109,12 +107,12 @@ function chargesOf(table: Table, memory: HeadingMemory): Series {
   }
   const judged: JudgedTest[] = [];
   for (const [serial, all] of counts) {
-    const bound = nextChargeBound(all, CONFIDENCE);
+    const bound = nextChargeBound(all, CHARGE_CONFIDENCE);
     if (bound.ok)
       judged.push({
         kind: 'charges',
         of: serial,
-        verdict: { charges: all.length, least: Math.floor(bound.value), confidence: CONFIDENCE, notices: [] },
+        verdict: { charges: all.length, least: Math.floor(bound.value), confidence: CHARGE_CONFIDENCE, notices: [] },
       });
     else notices.push(...bound.notices.map((one) => ({ ...one, place: { file: table.file, path: serial } })));
   }

@@ -46,6 +46,7 @@ interface LateEntry {
   /** how much later the newest was told that came before it */
   readonly minutes: number;
 }
+/** Told so much later than what came before it, an entry is shown as late. Own choice, no source. */
 const LATE_MINUTES = 60;
 
 export async function openBook(device: BookSource, job: string): Promise<Book> {

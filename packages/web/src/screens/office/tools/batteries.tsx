@@ -1,12 +1,10 @@
-import { nextChargeBound } from '@clampwright/core';
+import { CHARGE_CONFIDENCE, nextChargeBound } from '@clampwright/core';
 import type { BatteryDraft } from '@clampwright/record';
 import type { Book } from '../../../job/book.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
 import { useTrade } from '../../../language/speech.tsx';
 import { Section, Soft } from '../../../ui/page.tsx';
 import own from './tools.module.css';
-
-const CONFIDENCE = 0.95;
 
 interface StoreBattery extends Pick<BatteryDraft, 'battery' | 'name' | 'chargeMilliampereHour' | 'charges' | 'tightened' | 'inTool'> {}
 
@@ -33,7 +31,7 @@ export function Batteries({ yard, jobs }: { readonly yard: Book; readonly jobs: 
             <tbody>
               {all.map(({ battery, name, charges, tightened, inTool }) => {
                 const counts = charges.map(({ bolts }) => bolts);
-                const least = nextChargeBound(counts, CONFIDENCE);
+                const least = nextChargeBound(counts, CHARGE_CONFIDENCE);
                 return (
                   <tr key={battery}>
                     <th scope="row">
