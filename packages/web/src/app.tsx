@@ -1,4 +1,4 @@
-import { lazy, Suspense, useEffect, useState } from 'react';
+import { lazy, Suspense, useEffect, useLayoutEffect, useState } from 'react';
 import { Redirect, Route, Switch, useLocation } from 'wouter';
 import { keep, kept, openDatabase, type World } from './device/database.ts';
 import { onlyHere, takeOver } from './device/only-here.ts';
@@ -128,8 +128,8 @@ function InWorld() {
 function Pages({ world }: { readonly world: OpenWorld }) {
   useSending(world);
   const [path] = useLocation();
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another page begins at its top
-  useEffect(() => {
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another page begins at its top, before anybody can press anything on it
+  useLayoutEffect(() => {
     window.scrollTo(0, 0);
   }, [path]);
   const say = useSay();

@@ -7,33 +7,41 @@ import { Banner, Button } from './page.tsx';
 export function UpdateNotice() {
   const say = useSay();
   const [path] = useLocation();
-  const [waiting, setWaiting] = useState<ServiceWorker>();
+  const [next, setNext] = useState<ServiceWorkerRegistration>();
+  const [asked, setAsked] = useState(false);
   useEffect(() => {
     if (!('serviceWorker' in navigator) || import.meta.env.DEV) return;
-    let began = false;
     void navigator.serviceWorker
       .register('/sw.js')
       .then((registration) => {
         const look = () => {
-          if (registration.waiting && navigator.serviceWorker.controller) setWaiting(registration.waiting);
+          if (registration.waiting && navigator.serviceWorker.controller) setNext(registration);
         };
         look();
         registration.addEventListener('updatefound', () => registration.installing?.addEventListener('statechange', look));
       })
       .catch(() => undefined);
-    const taken = () => {
-      if (began) location.reload();
-    };
-    began = navigator.serviceWorker.controller !== null;
+    // a page that had one version is opened anew when another takes over, also when that was asked for in another page
+    if (!navigator.serviceWorker.controller) return;
+    const taken = () => location.reload();
     navigator.serviceWorker.addEventListener('controllerchange', taken);
     return () => navigator.serviceWorker.removeEventListener('controllerchange', taken);
   }, []);
-  if (!waiting || path.startsWith('/joint/')) return null;
+  if (!next || path.startsWith('/joint/')) return null;
+  const putInPlace = () => {
+    const { waiting } = next;
+    if (!waiting) return location.reload();
+    setAsked(true);
+    waiting.addEventListener('statechange', () => {
+      if (waiting.state === 'activated') location.reload();
+    });
+    waiting.postMessage({ type: 'SKIP_WAITING' });
+  };
   return (
     <aside>
       <Banner level="plain">
         <p>{say('app.update')}</p>
-        <Button onClick={() => waiting.postMessage({ type: 'SKIP_WAITING' })}>{say('app.update-now')}</Button>
+        {asked ? <p role="status">{say('app.loading')}</p> : <Button onClick={putInPlace}>{say('app.update-now')}</Button>}
       </Banner>
     </aside>
   );
