@@ -350,7 +350,7 @@ export const OFFICE_DE: OfficeTexts = {
   'sheet.col-verdict': 'Urteil',
   'sheet.col-bolts': 'Schrauben',
   'sheet.col-rule': 'Regelwerk',
-  'sheet.col-preload': 'Vorspannkraft',
+  'sheet.col-preload': 'Vorspann\u00adkraft',
   'sheet.col-aim': 'Endwert',
   'sheet.col-setting': 'Einstellung',
   'sheet.col-tool': 'Werkzeug',
