@@ -1,5 +1,6 @@
 import type { CautionCode, Cited, Datum, EndSignal, Measure, Param, Source, StepName, StepPlan } from '@clampwright/core';
 import { TRADE_EN } from './app/trade-en.ts';
+import { clauseText } from './clause-text.ts';
 import type { Language } from './language.ts';
 import { fill } from './message.ts';
 import { ENGLISH_CATALOGUE, type NoticeWords, noticeWords } from './notice.ts';
@@ -52,7 +53,7 @@ function wordsOf(language: Language, { printed, trade, terms, notice }: PaperTex
     const from = provenance === 'published' ? '' : trade.provenance[provenance];
     const named = standard === provenance && from !== '' ? from : term(standard);
     const after = standard === provenance || from === '' ? '' : ` (${from})`;
-    return `${named}${edition === undefined ? '' : `:${edition}`}${clause === undefined ? '' : `, ${clause}`}${after}`;
+    return `${named}${edition === undefined ? '' : `:${edition}`}${clause === undefined ? '' : `, ${clauseText(clause, language)}`}${after}`;
   };
   return {
     language,

@@ -17,6 +17,7 @@ import {
 import { yamlOf } from '@clampwright/papers/edit';
 import { asCsv, type HeadingMeans, issuedValves, jointHeadings, type OpenFile, readJob } from '@clampwright/papers/read';
 import { type IssuedValve, utf8 } from '@clampwright/record';
+import { ENGLISH_WORDS, type Language, loadWords } from '@clampwright/words';
 import { comparePlans } from './compare-plans.ts';
 import { type Departure, departuresOf } from './departures.ts';
 import { planView } from './plan-view.ts';
@@ -33,6 +34,8 @@ export type Rounds = (job: Job, wanted: WantedRounds) => Promise<JointRounds>;
 export interface Engine {
   /** other files in place of those it has; says how the plan stands */
   readonly plan: (put: readonly (readonly [string, Uint8Array])[], drop: readonly string[], means?: readonly HeadingMeans[]) => PlanView;
+  /** tells the plan in another language from now on */
+  readonly speak: (language: Language) => Promise<void>;
   /** computes what is open of the rounds, and says how the plan stands whenever some are known */
   readonly rounds: (told: (view: PlanView) => void) => Promise<void>;
   readonly joint: (tag: string) => JointPlan | undefined;
@@ -67,6 +70,7 @@ export function openEngine(compute: Rounds = async (job, { joint, planned }) => 
   const files = new Map<string, Uint8Array>();
   const memory: RoundsMemory = new Map();
   const joints = jointMemory();
+  let words = ENGLISH_WORDS;
   let turn = 0;
   let read: Whole | undefined;
   let rest: { readonly notices: readonly Notice[]; readonly list: ListHead | undefined; readonly mapping: string | undefined };
@@ -75,7 +79,7 @@ export function openEngine(compute: Rounds = async (job, { joint, planned }) => 
   /** the plan with its rounds, as far as they are known */
   const current = (): Plan | undefined => read && withRounds(read.job, read.plan, memory);
   const view = (): PlanView =>
-    planView({ ...rest, plan: current(), roundsOpen: read ? wantedRounds(read.job, read.plan, memory).length : 0 });
+    planView({ ...rest, plan: current(), roundsOpen: read ? wantedRounds(read.job, read.plan, memory).length : 0 }, words);
   const rounds = async (told: (view: PlanView) => void) => {
     const mine = turn;
     for (;;) {
@@ -105,6 +109,9 @@ export function openEngine(compute: Rounds = async (job, { joint, planned }) => 
       rest = { notices: [...found.notices, ...valves.notices], list: jointHeadings(open, listOf(files), means), mapping: found.mapping };
       return view();
     },
+    speak: async (language) => {
+      words = await loadWords(language);
+    },
     rounds,
     joint: (tag) => current()?.joints.find((one) => one.tag === tag),
     whole,
@@ -120,7 +127,7 @@ export function openEngine(compute: Rounds = async (job, { joint, planned }) => 
     compare: async (other) => {
       const all = await whole();
       const before = other instanceof Uint8Array ? (JSON.parse(new TextDecoder().decode(other)) as Plan) : planned(other);
-      return all && before && comparePlans(before, all.plan);
+      return all && before && comparePlans(before, all.plan, words);
     },
     list: (bytes, file, means, into) => {
       const csv = asCsv(bytes, file);

@@ -1,8 +1,10 @@
 import { TRADE_DE } from '../app/trade-de.ts';
 import { NOTICES_DE } from '../de/index.ts';
+import { FORCES_DE } from './forces-de.ts';
 import type { PaperTexts, PrintedTexts } from './texts.ts';
 
 const PRINTED: PrintedTexts = {
+  ...FORCES_DE,
   'page.plan': 'Schraubplan',
   'job.site': 'Ort',
   'job.date': 'Arbeitstag',

@@ -1,8 +1,10 @@
 import { TRADE_PT } from '../app/trade-pt.ts';
 import { NOTICES_PT } from '../pt/index.ts';
+import { FORCES_PT } from './forces-pt.ts';
 import type { PaperTexts, PrintedTexts } from './texts.ts';
 
 const PRINTED: PrintedTexts = {
+  ...FORCES_PT,
   'page.plan': 'Plano de aperto',
   'job.site': 'Local',
   'job.date': 'Dia de trabalho',

@@ -6,6 +6,7 @@ import { change, desk } from '../../../draft/desk.ts';
 import { withFiles } from '../../../draft/draft.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
+import { useWords } from '../../../language/words.ts';
 import { planning, tell } from '../../../planning/planning.ts';
 import type { ListHead } from '../../../planning/view.ts';
 import css from '../../../ui/page.module.css';
@@ -22,6 +23,7 @@ import { choicesOf, columnOf, headingOf, listFile, widthOf } from './joint-list.
 /** The joint list, edited in place; what the reader says of a cell stands at the cell, and in a list below. */
 export function JointsPart({ which }: { readonly which: string | undefined }) {
   const say = useOffice();
+  const { term } = useWords();
   const [, goToPage] = useLocation();
   const here = useWatched(desk)!;
   const { view } = useWatched(planning);
@@ -45,11 +47,13 @@ export function JointsPart({ which }: { readonly which: string | undefined }) {
           key: `${at} ${heading}`,
           head: heading,
           width: widthOf(field, heading),
-          ...(field !== undefined && known!.says !== heading.replace(/ [[(].*$/, '') ? { meaning: `= ${known!.says}` } : {}),
+          ...(known?.says !== undefined && field !== undefined && meansMore(known.says, heading)
+            ? { meaning: `= ${term(known.says)}` }
+            : {}),
           ...(usual && usual.length > 0 ? { choices: usual } : {}),
         };
       }),
-    [headings, head, choices],
+    [headings, head, choices, term],
   );
   const records = csv?.records;
   const rows = useMemo(() => records?.slice(headAt).map(({ cells }) => cells) ?? [], [records, headAt]);
@@ -84,7 +88,7 @@ export function JointsPart({ which }: { readonly which: string | undefined }) {
               .filter(([field]) => !has.has(field))
               .map(([field, { says: meaning }]) => (
                 <option key={field} value={field}>
-                  {meaning}
+                  {term(meaning)}
                 </option>
               ))}
           </select>
@@ -128,7 +132,7 @@ export function JointsPart({ which }: { readonly which: string | undefined }) {
               <option value="ignore">{say('list.ignore')}</option>
               {Object.entries(JOINT_FIELDS).map(([field, { says: meaning }]) => (
                 <option key={field} value={field}>
-                  {meaning}
+                  {term(meaning)}
                 </option>
               ))}
             </select>
@@ -162,6 +166,9 @@ export function JointsPart({ which }: { readonly which: string | undefined }) {
     </>
   );
 }
+
+/** Whether a heading is written otherwise than what it means. */
+const meansMore = (meaning: string, heading: string): boolean => meaning !== heading.replace(/ [[(].*$/, '');
 
 const NONE: readonly Notice[] = [];
 const MOST_SHOWN = 50;

@@ -7,6 +7,7 @@ import { withFiles } from '../../../draft/draft.ts';
 import { emptyDraft } from '../../../draft/new-draft.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
+import { useWords } from '../../../language/words.ts';
 import type { ReadList } from '../../../planning/engine.ts';
 import { engine } from '../../../planning/planning.ts';
 import css from '../../../ui/page.module.css';
@@ -19,6 +20,7 @@ import own from './list-page.module.css';
 /** A list or a model before it is taken: what was understood of it, and what not. */
 export function ListPage() {
   const say = useOffice();
+  const { term } = useWords();
   const [, goTo] = useLocation();
   const coming = useWatched(incoming);
   const [read, setRead] = useState<ReadList | 'none'>();
@@ -91,7 +93,7 @@ export function ListPage() {
             <option value="">{say('list.choose')}</option>
             {Object.entries(RULE_SETS).map(([id, { title }]) => (
               <option key={id} value={id}>
-                {title}
+                {term(title)}
               </option>
             ))}
           </select>
@@ -108,7 +110,7 @@ export function ListPage() {
         <ul className={own.columns}>
           {columns.map(({ heading, says: meaning, field }) => (
             <li key={heading} data-open={field === undefined ? '' : undefined}>
-              <strong>{heading}</strong>
+              <strong translate="no">{heading}</strong>
               <label>
                 <span className={css.aside}>{say('list.means', { heading })}</span>
                 <select value={means[heading] ?? field ?? ''} onChange={(event) => setMeans({ ...means, [heading]: event.target.value })}>
@@ -116,12 +118,12 @@ export function ListPage() {
                   <option value="ignore">{say('list.ignore')}</option>
                   {Object.entries(JOINT_FIELDS).map(([key, one]) => (
                     <option key={key} value={key}>
-                      {one.says}
+                      {term(one.says)}
                     </option>
                   ))}
                 </select>
               </label>
-              <span>{meaning ?? ''}</span>
+              <span>{meaning === undefined ? '' : term(meaning)}</span>
             </li>
           ))}
         </ul>
