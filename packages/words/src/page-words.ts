@@ -1,6 +1,5 @@
 import type { Level, Param } from '@clampwright/core';
 import { AROUND_TEXTS } from './en/around-page.ts';
-import { FAULT_TEXTS } from './en/faults.ts';
 import { PAGE_TEXTS } from './en/page.ts';
 import { SHEET_TEXTS } from './en/sheet.ts';
 import { TRUST_TEXTS } from './en/trust.ts';
@@ -14,7 +13,6 @@ const TEXTS = {
   ...AROUND_TEXTS,
   ...SHEET_TEXTS,
   ...TRUST_TEXTS,
-  ...FAULT_TEXTS,
 } as const;
 export type LabelKey = keyof typeof TEXTS;
 

@@ -11,7 +11,7 @@ import { say, type UnitSystem } from './units.ts';
 type Params = Readonly<Record<string, Param>>;
 
 /** What a paper says, in one language; a paper in two languages asks two of these. */
-export interface Words extends Pick<NoticeWords, 'says' | 'remedy'> {
+export interface Words extends NoticeWords {
   readonly language: Language;
   /** a fixed text */
   readonly label: (key: PrintedKey, params?: Params, units?: UnitSystem) => string;
@@ -46,7 +46,7 @@ function wordsOf(language: Language, { printed, trade, terms, notice }: PaperTex
     ...inTrade('source', trade.provenance),
   };
   const known: Readonly<Record<string, string>> = { ...notice.terms, ...trade.role, ...terms };
-  const { says, remedy } = noticeWords(language, { ...notice, terms: { ...notice.terms, ...trade.step } });
+  const { says, remedy, whereabouts } = noticeWords(language, { ...notice, terms: { ...notice.terms, ...trade.step } });
   const label: Words['label'] = (key, params = {}, units) => fill(labels[key]!, params, units, language);
   const term = (word: string) => known[word] ?? word;
   const source = ({ standard, edition, clause, provenance }: Source): string => {
@@ -60,6 +60,7 @@ function wordsOf(language: Language, { printed, trade, terms, notice }: PaperTex
     label,
     says,
     remedy,
+    whereabouts,
     caution: (code) => trade.caution[code],
     step: (name) => trade.step[name],
     end(end, units) {

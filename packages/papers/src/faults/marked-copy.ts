@@ -1,5 +1,5 @@
 import { levelOf, type Notice } from '@clampwright/core';
-import { label, remedy, says, type UnitSystem, whereabouts } from '@clampwright/words';
+import { ENGLISH_WORDS, type UnitSystem, type Words } from '@clampwright/words';
 import { type Cell, type CellStyle, type WriteSheet, writeXlsx } from 'hucre/xlsx';
 import type { OpenFile } from '../read/open-file.ts';
 import { columnLetter, type Row } from '../read/row.ts';
@@ -19,7 +19,7 @@ const AUTHOR = 'clampwright';
 export async function markedCopy(
   open: OpenFile,
   notices: readonly Notice[],
-  units: UnitSystem = 'metric',
+  { units = 'metric', words = ENGLISH_WORDS }: { readonly units?: UnitSystem; readonly words?: Words } = {},
 ): Promise<Uint8Array | undefined> {
   if (notices.length === 0) return undefined;
   const names = new Set<string>();
@@ -27,9 +27,9 @@ export async function markedCopy(
   for (const found of byTable(notices).values()) {
     const { file, sheet } = found[0]!.place!;
     const rows = rowsOf(open, file!, sheet);
-    if (rows.ok) sheets.push(copyOf(freeName(sheet ?? file!, names), rows.value, found, units));
+    if (rows.ok) sheets.push(copyOf(freeName(sheet ?? file!, names), rows.value, found, units, words));
   }
-  return writeXlsx({ sheets: [listOf(freeName(label('faults.sheet'), names), notices, units), ...sheets] });
+  return writeXlsx({ sheets: [listOf(freeName(words.label('faults.sheet'), names), notices, units, words), ...sheets] });
 }
 
 /** Notices by file and sheet, where a table was read. */
@@ -44,9 +44,10 @@ function byTable(notices: readonly Notice[]): ReadonlyMap<string, readonly Notic
   return tables;
 }
 
-function listOf(name: string, notices: readonly Notice[], units: UnitSystem): WriteSheet {
+function listOf(name: string, notices: readonly Notice[], units: UnitSystem, words: Words): WriteSheet {
+  const { label, says, remedy, whereabouts } = words;
   const head = [label('faults.level'), label('faults.place'), label('faults.says'), label('faults.remedy')];
-  const body = notices.map((one) => [levelOf(one.code), whereabouts(one), says(one, units), remedy(one, units)]);
+  const body = notices.map((one) => [label(`level.${levelOf(one.code)}`), whereabouts(one), says(one, units), remedy(one, units)]);
   return {
     name,
     rows: [head, ...body],
@@ -59,7 +60,7 @@ function listOf(name: string, notices: readonly Notice[], units: UnitSystem): Wr
   };
 }
 
-function copyOf(name: string, given: readonly Row[], notices: readonly Notice[], units: UnitSystem): WriteSheet {
+function copyOf(name: string, given: readonly Row[], notices: readonly Notice[], units: UnitSystem, { says, remedy }: Words): WriteSheet {
   const width = given.reduce((most, { cells }) => Math.max(most, cells.length), 0);
   const rows: (string | number)[][] = [];
   for (const { row, cells, exact } of given) {

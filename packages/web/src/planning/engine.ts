@@ -14,7 +14,7 @@ import {
   wantedRounds,
   withRounds,
 } from '@clampwright/core';
-import { yamlOf } from '@clampwright/papers/edit';
+import { changeYaml, yamlOf } from '@clampwright/papers/edit';
 import { asCsv, type HeadingMeans, issuedValves, jointHeadings, type OpenFile, readJob } from '@clampwright/papers/read';
 import { type IssuedValve, utf8 } from '@clampwright/record';
 import { ENGLISH_WORDS, type Language, loadWords } from '@clampwright/words';
@@ -48,7 +48,7 @@ export interface Engine {
   /** what is otherwise in the plan at hand than in one that was issued, or that other files give */
   readonly compare: (other: Uint8Array | ReadonlyMap<string, Uint8Array>) => Promise<readonly JointChange[] | undefined>;
   /** a joint list out of a file, for the draft at hand or for a new one: as CSV, with what its columns were understood as, and what was not */
-  readonly list: (bytes: Uint8Array, file: string, means: readonly HeadingMeans[], into: boolean) => ReadList | undefined;
+  readonly list: (bytes: Uint8Array, file: string, means: readonly HeadingMeans[], into: boolean) => ReadList;
 }
 
 /** What the files of a draft come to. */
@@ -59,7 +59,8 @@ export interface Whole {
 }
 
 export interface ReadList {
-  readonly csv: Uint8Array;
+  /** none where it is no list that could be taken */
+  readonly csv: Uint8Array | undefined;
   readonly head: ListHead | undefined;
   readonly joints: readonly { readonly tag: string; readonly bolts: number }[];
   readonly notices: readonly Notice[];
@@ -130,19 +131,21 @@ export function openEngine(compute: Rounds = async (job, { joint, planned }) => 
       return all && before && comparePlans(before, all.plan, words);
     },
     list: (bytes, file, means, into) => {
-      const csv = asCsv(bytes, file);
-      if (!csv) return undefined;
-      const tried = new Map(into ? files : [['job.yaml', ANY_JOB] as const]).set('joints.csv', csv);
+      // read as it lies, so that a place is named as the spreadsheet shows it
+      const tried = new Map(into ? files : [['job.yaml', ANY_JOB] as const]).set(file, bytes);
+      tried.set('job.yaml', changeYaml(tried.get('job.yaml')!, [{ kind: 'set', path: ['joints'], value: file }]));
       const open = opener(tried);
       const { job, notices, mapping } = readJob(open, { means });
+      const head = jointHeadings(open, file, means);
+      const csv = asCsv(bytes, file);
       return {
-        csv,
-        head: jointHeadings(open, 'joints.csv', means),
+        csv: head && csv.ok ? csv.value : undefined,
+        head,
         joints: (job?.joints ?? []).map(({ tag, subgroups }) => ({
           tag,
           bolts: subgroups.reduce((sum, one) => sum + one.positions.length, 0),
         })),
-        notices: notices.filter(({ place }) => place?.file === 'joints.csv'),
+        notices: notices.filter(({ place }) => place?.file === file),
         mapping,
       };
     },

@@ -119,6 +119,9 @@ export const OFFICE_EN = {
   'desk.empty': 'Begin empty',
   'desk.open-demo': 'Open the demo',
   'desk.not-understood': 'That is no joint list, model or job folder. A list is CSV or XLSX; a folder has a job.yaml.',
+  'desk.unreadable': '{file} could not be read: it was changed, moved or locked meanwhile. Nothing was taken. Choose it again.',
+  'desk.too-large':
+    '{file} unpacks to more than a job folder may hold. Nothing was taken. Choose the files themselves, without photos and films.',
   'desk.drafts': 'Drafts in this browser',
   'desk.no-drafts': 'None yet.',
   'desk.changed': 'changed {time}',
@@ -132,7 +135,7 @@ export const OFFICE_EN = {
 
   // a joint list before it is taken
   'list.title': 'Joint list',
-  'list.none': 'No joint list was found in that file.',
+  'list.none': 'No joint list was found in that file. The draft is as it was.',
   'list.read':
     '{joints, plural, one {# joint} other {# joints}} with {bolts, plural, one {# bolt} other {# bolts}} understood; {faults, plural, =0 {nothing to be said} one {# thing to be said} other {# things to be said}}.',
   'list.rule-set': 'Tightened by',
@@ -146,6 +149,7 @@ export const OFFICE_EN = {
   'list.not-understood': 'not understood',
   'list.ignore': 'nothing that is needed',
   'list.faults': 'What is to be said',
+  'list.marked': 'Save a copy with the faults marked',
   'list.joints': 'Joints',
   'list.bolts': '{bolts, plural, one {# bolt} other {# bolts}}',
   'list.more': 'and {count} more',
@@ -304,6 +308,7 @@ export const OFFICE_EN = {
   'define.files-text': 'The draft is a job folder: the command line reads the same files.',
   'define.all-files': 'All files',
   'define.add-files': 'Add files',
+  'define.replaced': 'In place of earlier ones: {files}. The change can be taken back.',
   'define.save-file': 'Save the file',
   'define.remove-file': 'Remove the file',
   'define.not-text': 'This file is no text.',

@@ -120,6 +120,9 @@ export const OFFICE_ES: OfficeTexts = {
   'desk.empty': 'Empezar en blanco',
   'desk.open-demo': 'Abrir la demostración',
   'desk.not-understood': 'Eso no es lista de uniones, modelo ni carpeta de trabajo. Una lista es CSV o XLSX; una carpeta tiene job.yaml.',
+  'desk.unreadable': '{file} no se pudo leer: se modificó, movió o bloqueó entretanto. No se tomó nada. Elegirlo de nuevo.',
+  'desk.too-large':
+    '{file} ocupa descomprimido más de lo que admite una carpeta de trabajo. No se tomó nada. Elegir los archivos mismos, sin fotos ni vídeos.',
   'desk.drafts': 'Borradores en este navegador',
   'desk.no-drafts': 'Ninguno todavía.',
   'desk.changed': 'cambiado {time}',
@@ -133,7 +136,7 @@ export const OFFICE_ES: OfficeTexts = {
 
   // a joint list before it is taken
   'list.title': 'Lista de uniones',
-  'list.none': 'No se encontró lista de uniones en ese archivo.',
+  'list.none': 'No se encontró lista de uniones en ese archivo. El borrador está como estaba.',
   'list.read':
     '{joints, plural, one {# unión entendida} other {# uniones entendidas}} con {bolts, plural, one {# tornillo} other {# tornillos}}; {faults, plural, =0 {nada que decir} one {# cosa que decir} other {# cosas que decir}}.',
   'list.rule-set': 'Apretado según',
@@ -148,6 +151,7 @@ export const OFFICE_ES: OfficeTexts = {
   'list.not-understood': 'no entendido',
   'list.ignore': 'nada que haga falta',
   'list.faults': 'Lo que hay que decir',
+  'list.marked': 'Guardar una copia con los fallos marcados',
   'list.joints': 'Uniones',
   'list.bolts': '{bolts, plural, one {# tornillo} other {# tornillos}}',
   'list.more': 'y {count} más',
@@ -306,6 +310,7 @@ export const OFFICE_ES: OfficeTexts = {
   'define.files-text': 'El borrador es una carpeta de trabajo: la línea de órdenes lee los mismos archivos.',
   'define.all-files': 'Todos los archivos',
   'define.add-files': 'Añadir archivos',
+  'define.replaced': 'En lugar de los anteriores: {files}. El cambio se puede deshacer.',
   'define.save-file': 'Guardar el archivo',
   'define.remove-file': 'Quitar el archivo',
   'define.not-text': 'Este archivo no es texto.',

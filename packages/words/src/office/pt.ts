@@ -120,6 +120,9 @@ export const OFFICE_PT: OfficeTexts = {
   'desk.empty': 'Começar em branco',
   'desk.open-demo': 'Abrir a demonstração',
   'desk.not-understood': 'Isto não é lista de ligações, modelo nem pasta de trabalho. Uma lista é CSV ou XLSX; uma pasta tem job.yaml.',
+  'desk.unreadable': 'Não foi possível ler {file}: entretanto foi alterado, movido ou bloqueado. Nada foi aceite. Escolhê-lo de novo.',
+  'desk.too-large':
+    '{file} ocupa descomprimido mais do que uma pasta de trabalho pode ter. Nada foi aceite. Escolher os próprios ficheiros, sem fotos nem vídeos.',
   'desk.drafts': 'Rascunhos neste navegador',
   'desk.no-drafts': 'Ainda nenhum.',
   'desk.changed': 'alterado {time}',
@@ -133,7 +136,7 @@ export const OFFICE_PT: OfficeTexts = {
 
   // a joint list before it is taken
   'list.title': 'Lista de ligações',
-  'list.none': 'Não se encontrou lista de ligações nesse ficheiro.',
+  'list.none': 'Não se encontrou lista de ligações nesse ficheiro. O rascunho está como estava.',
   'list.read':
     '{joints, plural, one {# ligação entendida} other {# ligações entendidas}} com {bolts, plural, one {# parafuso} other {# parafusos}}; {faults, plural, =0 {nada a dizer} one {# coisa a dizer} other {# coisas a dizer}}.',
   'list.rule-set': 'Apertado segundo',
@@ -147,6 +150,7 @@ export const OFFICE_PT: OfficeTexts = {
   'list.not-understood': 'não entendido',
   'list.ignore': 'nada de que se precise',
   'list.faults': 'O que há a dizer',
+  'list.marked': 'Guardar uma cópia com as falhas marcadas',
   'list.joints': 'Ligações',
   'list.bolts': '{bolts, plural, one {# parafuso} other {# parafusos}}',
   'list.more': 'e mais {count}',
@@ -305,6 +309,7 @@ export const OFFICE_PT: OfficeTexts = {
   'define.files-text': 'O rascunho é uma pasta de trabalho: a linha de comandos lê os mesmos ficheiros.',
   'define.all-files': 'Todos os ficheiros',
   'define.add-files': 'Acrescentar ficheiros',
+  'define.replaced': 'No lugar dos anteriores: {files}. A alteração pode ser desfeita.',
   'define.save-file': 'Guardar o ficheiro',
   'define.remove-file': 'Retirar o ficheiro',
   'define.not-text': 'Este ficheiro não é texto.',

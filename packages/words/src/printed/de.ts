@@ -5,6 +5,11 @@ import type { PaperTexts, PrintedTexts } from './texts.ts';
 
 const PRINTED: PrintedTexts = {
   ...FORCES_DE,
+  'faults.sheet': 'Gefunden',
+  'faults.level': 'Gewicht',
+  'faults.place': 'Wo',
+  'faults.says': 'Was nicht stimmt',
+  'faults.remedy': 'Was abhilft',
   'page.plan': 'Schraubplan',
   'job.site': 'Ort',
   'job.date': 'Arbeitstag',

@@ -5,6 +5,11 @@ import type { PaperTexts, PrintedTexts } from './texts.ts';
 
 const PRINTED: PrintedTexts = {
   ...FORCES_ES,
+  'faults.sheet': 'Hallazgos',
+  'faults.level': 'Peso',
+  'faults.place': 'Dónde',
+  'faults.says': 'Qué no está bien',
+  'faults.remedy': 'Qué lo remedia',
   'page.plan': 'Plan de apriete',
   'job.site': 'Lugar',
   'job.date': 'Día de trabajo',

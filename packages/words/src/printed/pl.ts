@@ -5,6 +5,11 @@ import type { PaperTexts, PrintedTexts } from './texts.ts';
 
 const PRINTED: PrintedTexts = {
   ...FORCES_PL,
+  'faults.sheet': 'Znalezione',
+  'faults.level': 'Waga',
+  'faults.place': 'Gdzie',
+  'faults.says': 'Co się nie zgadza',
+  'faults.remedy': 'Co pomoże',
   'page.plan': 'Plan skręcania',
   'job.site': 'Miejsce',
   'job.date': 'Dzień pracy',

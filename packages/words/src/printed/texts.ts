@@ -3,6 +3,7 @@ import type { TradeTexts } from '../app/trade.ts';
 import { CARD_TEXTS } from '../en/card.ts';
 import { DRAWING_TEXTS } from '../en/drawing.ts';
 import { ENTRY_TEXTS } from '../en/entry.ts';
+import { FAULT_TEXTS } from '../en/faults.ts';
 import { FORCE_TEXTS } from '../en/forces.ts';
 import { PAPER_TEXTS } from '../en/paper.ts';
 import { REPORT_TEXTS } from '../en/report.ts';
@@ -18,6 +19,7 @@ export const PRINTED_EN = {
   ...REPORT_TEXTS,
   ...ENTRY_TEXTS,
   ...FORCE_TEXTS,
+  ...FAULT_TEXTS,
 } as const;
 export type PrintedKey = keyof typeof PRINTED_EN;
 

@@ -4,6 +4,7 @@ import { useMemo, useState } from 'react';
 import { useLocation } from 'wouter';
 import { change, desk } from '../../../draft/desk.ts';
 import { withFiles } from '../../../draft/draft.ts';
+import { bytesOfAll, chosenIn } from '../../../draft/take-files.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
 import { useWords } from '../../../language/words.ts';
@@ -28,6 +29,7 @@ export function JointsPart({ which }: { readonly which: string | undefined }) {
   const here = useWatched(desk)!;
   const { view } = useWatched(planning);
   const [wish, setWish] = useState<At>();
+  const [unread, setUnread] = useState<string>();
   const { files } = here.draft;
   const file = listFile(files);
   const bytes = files.get(file);
@@ -79,6 +81,7 @@ export function JointsPart({ which }: { readonly which: string | undefined }) {
   const open = head?.columns.filter(({ heading, field }) => heading !== '' && field === undefined && isAsked(ofList, heading)) ?? [];
   return (
     <>
+      {unread === undefined ? null : <Banner level="mind">{say('desk.unreadable', { file: unread })}</Banner>}
       <div className={own.bar}>
         <label>
           {say('define.add-column')}
@@ -100,12 +103,13 @@ export function JointsPart({ which }: { readonly which: string | undefined }) {
             type="file"
             accept=".csv,.txt,.tsv,.xlsx,.xlsm,.ifc"
             onChange={(event) => {
-              const [chosen] = event.target.files ?? [];
+              const [chosen] = chosenIn(event.target);
               if (!chosen) return;
-              void chosen.arrayBuffer().then((content) => {
+              void bytesOfAll([chosen]).then((found) => {
+                if (typeof found === 'string') return setUnread(found);
                 const kind = /\.ifc$/i.test(chosen.name) ? 'model' : 'list';
-                incoming.set({ kind, name: chosen.name, bytes: new Uint8Array(content), into: here.draft.id });
-                goToPage('/office/list');
+                incoming.set({ kind, name: chosen.name, bytes: found[0]![1], into: here.draft.id });
+                return goToPage('/office/list');
               });
             }}
           />
