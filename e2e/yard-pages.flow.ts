@@ -82,6 +82,15 @@ test('the yard’s pages: settings, a live board, a hired tool typed and read ba
   await yard.sync();
   await page.getByText('111 of 384 pulls done').waitFor();
   await sound(page, 'watch');
+  // where events do not come through, it asks every few seconds and moves all the same
+  await page.route('**/events', (route) => route.abort());
+  await page.reload();
+  await page.getByText('Asking every few seconds').waitFor();
+  await device.append(JOB, 'bolt-tightened', { joint: yard.jointOf('FB-S3'), bolt: 2, step: 'snug', end: 'firm contact' }, { by: CREW.id });
+  await yard.sync();
+  await page.getByText('112 of 384 pulls done').waitFor();
+  await page.unroute('**/events');
+  await page.getByText('Live: moves as crews send').waitFor();
 
   // the tool store: a certificate is typed by one, and counts when another has read it back
   await toPage(page, 'Tool store');
