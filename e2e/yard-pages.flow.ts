@@ -135,6 +135,12 @@ test('the yard’s pages: settings, a live board, a hired tool typed and read ba
   });
   await page.getByText(/The certificate is for serial number HT-78/).waitFor();
   await page.getByLabel('Serial number on the certificate', { exact: true }).fill('HT-77');
+  // what is no picture is said; a photo goes with the certificate, and stands beside the figures that are read back
+  const picture = page.locator('input[type=file][capture]');
+  await picture.setInputFiles({ name: 'scan.jpg', mimeType: 'image/jpeg', buffer: Buffer.from('no picture') });
+  await page.getByText(/^This file is no picture/).waitFor();
+  await picture.setInputFiles('packages/web/public/mark-192.png');
+  await page.getByText('The picture is taken and goes with the certificate.').waitFor();
   await page.getByLabel('Typed by').selectOption({ label: 'Ewa Lind' });
   await page.getByLabel('PIN of Ewa Lind').fill(CREW.pin);
   await page.getByLabel('PIN of Ewa Lind').press('Enter');
@@ -142,6 +148,7 @@ test('the yard’s pages: settings, a live board, a hired tool typed and read ba
   await sound(page, 'a hired tool');
   await page.getByRole('button', { name: /^Typed: leave it/ }).click();
   await page.getByRole('heading', { name: 'Read back by another person' }).waitFor();
+  await page.getByRole('img', { name: 'Picture of the certificate' }).first().waitFor();
   // whoever typed it cannot read it back
   const others = await page.getByLabel('Read back by').locator('option').allTextContents();
   expect(others).not.toContain('Ewa Lind');

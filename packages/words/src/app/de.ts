@@ -18,6 +18,8 @@ export const APP_DE: AppTexts = {
   'app.again': 'Neu öffnen',
   'app.limits':
     'Örtliche Vorschriften, die Vorgaben des Ingenieurs und die zugelassene Fachpraxis gehen vor. Diese App berät; sie bescheinigt nichts.',
+  'app.photo-unread':
+    'Diese Datei ist kein Bild, das hier gelesen werden kann. Nichts wurde übernommen; ein Foto machen oder JPEG oder PNG wählen.',
   'app.update': 'Eine neuere Version ist bereit. Sie wartet auf die Zustimmung; Aufgezeichnetes bleibt unberührt.',
   'app.update-now': 'Jetzt nutzen',
   'app.why': 'Woher das kommt',

@@ -14,6 +14,7 @@ export const APP_EN = {
   'app.failed-text': 'What was recorded is safe on this device. Open the page again; if it fails again, report what you did.',
   'app.again': 'Open again',
   'app.limits': 'Local codes, the engineer’s specification and licensed practice come first. This app advises; it certifies nothing.',
+  'app.photo-unread': 'This file is no picture that can be read here. Nothing was taken; take a photo, or choose a JPEG or PNG.',
   'app.update': 'A newer version is ready. It waits until you say so; nothing recorded is touched.',
   'app.update-now': 'Use it now',
   'app.why': 'Where this comes from',

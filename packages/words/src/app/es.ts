@@ -18,6 +18,7 @@ export const APP_ES: AppTexts = {
   'app.again': 'Abrir otra vez',
   'app.limits':
     'Van primero la normativa local, la especificación del ingeniero y el ejercicio profesional habilitado. Esta aplicación aconseja; no certifica nada.',
+  'app.photo-unread': 'Este archivo no es una imagen que aquí se pueda leer. No se tomó nada; hacer una foto o elegir JPEG o PNG.',
   'app.update': 'Hay una versión más nueva. Espera hasta que se le diga; no se toca nada de lo registrado.',
   'app.update-now': 'Usarla ahora',
   'app.why': 'De dónde sale esto',

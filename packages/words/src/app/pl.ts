@@ -18,6 +18,7 @@ export const APP_PL: AppTexts = {
   'app.again': 'Otworzyć ponownie',
   'app.limits':
     'Pierwszeństwo mają przepisy miejscowe, specyfikacja inżyniera i praktyka osób uprawnionych. Ta aplikacja doradza; niczego nie poświadcza.',
+  'app.photo-unread': 'Tego pliku nie da się tu odczytać jako obrazu. Niczego nie przejęto; zrobić zdjęcie albo wybrać JPEG lub PNG.',
   'app.update': 'Nowsza wersja jest gotowa. Czeka na zgodę; niczego, co zapisano, nie rusza.',
   'app.update-now': 'Użyć teraz',
   'app.why': 'Skąd to pochodzi',

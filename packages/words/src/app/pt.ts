@@ -18,6 +18,7 @@ export const APP_PT: AppTexts = {
   'app.again': 'Abrir outra vez',
   'app.limits':
     'Estão primeiro os regulamentos locais, a especificação do engenheiro e o exercício profissional habilitado. Esta aplicação aconselha; não certifica nada.',
+  'app.photo-unread': 'Este ficheiro não é uma imagem que aqui se possa ler. Nada foi tomado; tirar uma foto ou escolher JPEG ou PNG.',
   'app.update': 'Há uma versão mais recente. Espera até que se diga; não se toca em nada do que foi registado.',
   'app.update-now': 'Usar agora',
   'app.why': 'De onde vem isto',

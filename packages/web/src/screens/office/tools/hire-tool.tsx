@@ -26,18 +26,23 @@ export function HireTool({ yard }: { readonly yard: Book }) {
   const [, goTo] = useLocation();
   const [typed, setTyped] = useState<Hired>(EMPTY);
   const [chart, setChart] = useState<HireChartValue>();
-  const [photo, setPhoto] = useState<{ readonly file: string; readonly bytes: Uint8Array }>();
+  const [photo, setPhoto] = useState<{ readonly file: string; readonly bytes: Uint8Array } | 'unread'>();
   const [person, setPerson] = useState<string>();
   const file = useMemo(() => chart && chartFile(chart), [chart]);
   const name = person === undefined ? '' : (yard.nameOf(person) ?? person);
   const read = useMemo(
-    () => (file && typed.serial !== '' ? readHire(typed, { chart: file, photo }, name || '?') : undefined),
+    () =>
+      file && typed.serial !== ''
+        ? readHire(typed, { chart: file, photo: photo === 'unread' ? undefined : photo }, name || '?')
+        : undefined,
     [typed, file, photo, name],
   );
   const faults = read ? [...read.ofField.values()].flat().length + read.ofChart.length + read.rest.length : 0;
   const known = read?.tool !== undefined && !isToolNews(yard.fold, read.tool);
   const take = async (chosen: File | undefined) => {
-    if (chosen) setPhoto({ file: `certificate-${typed.serial || 'tool'}.jpg`, bytes: await smallPhoto(chosen) });
+    if (!chosen) return;
+    const bytes = await smallPhoto(chosen).catch(() => undefined);
+    setPhoto(bytes ? { file: `certificate-${typed.serial || 'tool'}.jpg`, bytes } : 'unread');
   };
   const record = async () => {
     const { tool } = read!;
@@ -77,7 +82,8 @@ export function HireTool({ yard }: { readonly yard: Book }) {
         <Typed name="photo" said={[]}>
           <input type="file" accept="image/*" capture="environment" onChange={(event) => void take(event.target.files?.[0])} />
         </Typed>
-        {photo ? <Soft>{say('store.photo-taken')}</Soft> : null}
+        {photo === 'unread' ? <Banner level="mind">{say('app.photo-unread')}</Banner> : null}
+        {photo && photo !== 'unread' ? <Soft>{say('store.photo-taken')}</Soft> : null}
       </Section>
       <Section title={say('define.chart')}>
         <HireChart chart={chart} notices={read?.ofChart ?? []} onChange={setChart} />
