@@ -37,13 +37,19 @@ export function stepStates(joint: JointDraft, card: JointPlan): StepState[] {
     const mine = Array.from({ length: slice.bolts }, (_, i) => i + 1).filter((bolt) => planOf(card, bolt, step));
     const isOpen = repeats ? openInRound(joint, mine, step) : (bolt: number) => told(joint, bolt, step).length === 0;
     const order = ordered ? slice.sequence.map((line) => line.filter((bolt) => mine.includes(bolt))) : mine.map((bolt) => [bolt]);
-    const open = order.map((line) => line.filter(isOpen)).filter((line) => line.length > 0);
+    // a bolt with trouble is left, and asked for again when all others of the step are done
+    const [clear, troubled] = [false, true].map((trouble) =>
+      order.map((line) => line.filter((bolt) => isOpen(bolt) && hasTrouble(joint, bolt) === trouble)).filter((line) => line.length > 0),
+    ) as [number[][], number[][]];
+    const open = [...clear, ...troubled];
     return { step, n: at + 1, of: slice.steps.length, repeats, open, left: open.reduce((sum, line) => sum + line.length, 0) };
   });
 }
 
 /** The step the joint is in: the first with a bolt left. */
 export const currentStep = (states: readonly StepState[]): StepState | undefined => states.find(({ left }) => left > 0);
+
+export const hasTrouble = (joint: JointDraft, bolt: number): boolean => (joint.bolts.get(bolt)?.trouble.length ?? 0) > 0;
 
 /** A round is gone again for all bolts as long as one nut moved in it. */
 function openInRound(joint: JointDraft, bolts: readonly number[], step: string): (bolt: number) => boolean {

@@ -223,17 +223,25 @@ function RadioStop() {
   return (
     <details>
       <summary className={css.item}>{say('today.stop-code')}</summary>
-      <Field label={say('enrol.code')}>
-        <input value={code} onChange={(event) => setCode(event.target.value.trim())} inputMode="numeric" maxLength={4} autoComplete="off" />
-      </Field>
-      {code.length === 4 && !meant ? <Banner level="mind">{say('today.stop-code-wrong')}</Banner> : null}
-      <Button
-        kind="stop"
-        disabled={!meant}
-        onClick={() => void book.record('plan-withdrawn', { number: meant!.number, reason: say('today.stop-code') }, world.holder)}
-      >
-        STOP {meant?.number}
-      </Button>
+      <div className={css.opened}>
+        <Field label={say('enrol.code')}>
+          <input
+            value={code}
+            onChange={(event) => setCode(event.target.value.trim())}
+            inputMode="numeric"
+            maxLength={4}
+            autoComplete="off"
+          />
+        </Field>
+        {code.length === 4 && !meant ? <Banner level="mind">{say('today.stop-code-wrong')}</Banner> : null}
+        <Button
+          kind="stop"
+          disabled={!meant}
+          onClick={() => void book.record('plan-withdrawn', { number: meant!.number, reason: say('today.stop-code') }, world.holder)}
+        >
+          STOP {meant?.number}
+        </Button>
+      </div>
     </details>
   );
 }

@@ -110,7 +110,12 @@ export function Check({
   );
 }
 
-export const Row = ({ children }: { readonly children: ReactNode }) => <div className={css.row}>{children}</div>;
+/** Beside each other where there is room; `short`: two of them on a phone. */
+export const Row = ({ short = false, children }: { readonly short?: boolean; readonly children: ReactNode }) => (
+  <div className={css.row} data-short={short}>
+    {children}
+  </div>
+);
 export const Soft = ({ children }: { readonly children: ReactNode }) => <p className={css.soft}>{children}</p>;
 
 export function Facts({ facts }: { readonly facts: readonly (readonly [string, ReactNode])[] }) {

@@ -219,6 +219,7 @@ export const APP_DE: AppTexts = {
   'tighten.radio': 'Funk',
   'tighten.radio-say': 'Ansagen: Schraube {bolt}, Einstellung {setting}',
   'tighten.radio-back': 'Warten, bis es wiederholt wird.',
+  'tighten.trouble': 'An dieser Schraube wurde etwas gemeldet. Erst anziehen, wenn die Planung es geklärt hat.',
   'tighten.stopped': 'STOPP. Dieser Plan ist zurückgezogen. Keine weitere Schraube. Den Planer rufen.',
   'tighten.awake': 'Der Bildschirm kann hier dunkel werden.',
 
@@ -271,6 +272,7 @@ export const APP_DE: AppTexts = {
   'else.record': 'Aufzeichnen',
   'else.next-stop':
     'Aufgezeichnet. Diese Schraube lassen, markieren und mit der nächsten weitermachen; der Planer klärt sie mit seinem Namen.',
+  'else.go-on': 'Weiter',
   'else.photo': 'Foto hinzufügen',
   'else.photo-kept': 'Das Foto ist aufbewahrt und wird gesendet, sobald wieder Netz da ist.',
 

@@ -216,6 +216,7 @@ export const APP_ES: AppTexts = {
   'tighten.radio': 'Radio',
   'tighten.radio-say': 'Decir: tornillo {bolt}, ajuste {setting}',
   'tighten.radio-back': 'Esperar a que lo repitan.',
+  'tighten.trouble': 'En este tornillo se notificó un problema. Apriételo solo cuando el planificador lo haya resuelto.',
   'tighten.stopped': 'ALTO. Este plan está retirado. Ni un tornillo más. Llamar al planificador.',
   'tighten.awake': 'Aquí la pantalla puede apagarse.',
 
@@ -268,6 +269,7 @@ export const APP_ES: AppTexts = {
   'else.note': 'En palabras propias (opcional)',
   'else.record': 'Registrar',
   'else.next-stop': 'Registrado. Dejar este tornillo, marcarlo y seguir con el siguiente; el planificador lo resuelve con su nombre.',
+  'else.go-on': 'Seguir',
   'else.photo': 'Añadir una foto',
   'else.photo-kept': 'La foto se guarda y se envía con la próxima red.',
 

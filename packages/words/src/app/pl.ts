@@ -221,6 +221,7 @@ export const APP_PL: AppTexts = {
   'tighten.radio': 'Radio',
   'tighten.radio-say': 'Powiedzieć: śruba {bolt}, nastawa {setting}',
   'tighten.radio-back': 'Czekać, aż zostanie powtórzone.',
+  'tighten.trouble': 'Przy tej śrubie zgłoszono problem. Dokręć ją dopiero, gdy planista to rozstrzygnie.',
   'tighten.stopped': 'STOP. Ten plan jest wycofany. Ani jednej śruby więcej. Wezwać planistę.',
   'tighten.awake': 'Ekran może tu zgasnąć.',
 
@@ -272,6 +273,7 @@ export const APP_PL: AppTexts = {
   'else.note': 'Własnymi słowami (nieobowiązkowo)',
   'else.record': 'Zapisać to',
   'else.next-stop': 'Zapisano. Zostawić tę śrubę, oznaczyć ją i przejść do następnej; planista rozstrzyga ją imiennie.',
+  'else.go-on': 'Dalej',
   'else.photo': 'Dodać zdjęcie',
   'else.photo-kept': 'Zdjęcie jest przechowane i zostanie wysłane, gdy znów będzie sieć.',
 

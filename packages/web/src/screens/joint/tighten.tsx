@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { batteryLeft } from '../../job/battery-left.ts';
 import type { Book } from '../../job/book.ts';
-import { type BoltTask, lastTightened, type StepState, taskOf } from '../../job/next-bolt.ts';
+import { type BoltTask, hasTrouble, lastTightened, type StepState, taskOf } from '../../job/next-bolt.ts';
 import type { OpenJoint } from '../../job/open-joint.ts';
 import { isChecked } from '../../job/today.ts';
 import { readNumber } from '../../language/read-number.ts';
@@ -103,6 +103,7 @@ function Pull({ state, current }: { readonly state: OpenJoint; readonly current:
   return (
     <Page title={say('tighten.title', { tag: joint.tag ?? '' })} back={`/joint/${joint.joint}`}>
       <StepBegins state={state} current={current} />
+      {bolts.some((bolt) => hasTrouble(joint, bolt)) ? <Banner level="stop">{say('tighten.trouble')}</Banner> : null}
       <div className={css.pull} data-radio={radio}>
         <p className={css.step}>{say('tighten.step', { step: trade.step(current.step), n: current.n, of: current.of })}</p>
         <p className={css.bolt}>{name}</p>
