@@ -17,7 +17,7 @@ export async function name(
   await page.getByRole('link', { name: say('who.title') }).click();
   await page.getByRole('button', { name: person }).click();
   await page.getByLabel(say('who.pin', { name: person })).fill(pin);
-  await page.getByRole('button', { name: say('app.confirm') }).click();
+  await page.getByRole('button', { name: say('app.confirm'), exact: true }).click();
   await page.getByText(say('who.holds', { name: person })).waitFor();
 }
 
@@ -27,21 +27,21 @@ export async function prepare(page: Page, tag: string, tools: readonly string[],
     await page.getByRole('link', { name: new RegExp(tool) }).click();
     await page.getByLabel(say('joint.tool-setting')).fill('gear 2, step 9');
     await page.getByLabel(say('joint.tool-reading')).fill('402,5');
-    await page.getByRole('button', { name: say('joint.tool-passed') }).click();
+    await page.getByRole('button', { name: say('joint.tool-passed'), exact: true }).click();
     await page.getByRole('heading', { name: say('today.tools') }).waitFor();
   }
   await openJoint(page, tag, say);
-  await page.getByRole('button', { name: say('joint.datum-right') }).click();
+  await page.getByRole('button', { name: say('joint.datum-right'), exact: true }).click();
   for (const box of await page.getByRole('checkbox').all()) await box.check();
-  await page.getByRole('button', { name: say('joint.checks-fine') }).click();
-  const firm = page.getByRole('button', { name: say('joint.snug-yes') });
+  await page.getByRole('button', { name: say('joint.checks-fine'), exact: true }).click();
+  const firm = page.getByRole('button', { name: say('joint.snug-yes'), exact: true });
   if (await firm.isVisible()) await firm.click();
   await page.getByRole('link', { name: say('joint.begin') }).click();
 }
 
 export const openJoint = async (page: Page, tag: string, say: Say = ENGLISH.say): Promise<void> => {
   await page.getByLabel(say('today.find')).fill(tag);
-  await page.getByRole('button', { name: say('app.confirm') }).click();
+  await page.getByRole('button', { name: say('app.confirm'), exact: true }).click();
   await page.getByRole('heading', { name: tag, exact: true }).waitFor();
 };
 

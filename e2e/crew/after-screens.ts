@@ -34,7 +34,7 @@ export const AFTER: readonly Screen[] = [
     go: async ({ page, toJoint, say }) => {
       await toJoint('FB-S1', '/inspect');
       await page.getByLabel(say('inspect.wrench')).fill('IW-7');
-      await page.getByRole('button', { name: say('inspect.passed') }).waitFor();
+      await page.getByRole('button', { name: say('inspect.passed'), exact: true }).waitFor();
     },
   },
   {
@@ -57,7 +57,7 @@ export const AFTER: readonly Screen[] = [
   {
     name: 'inspect-failed',
     go: async ({ page, say }) => {
-      while (await page.getByRole('button', { name: say('inspect.passed') }).isVisible()) await look(page, say('inspect.passed'));
+      while (await page.getByRole('button', { name: say('inspect.passed'), exact: true }).isVisible()) await look(page, say('inspect.passed'));
       await page.getByRole('button', { name: say('inspect.sign') }).waitFor();
     },
   },

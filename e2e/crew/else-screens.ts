@@ -30,7 +30,7 @@ export const ELSE: readonly Screen[] = [
     name: 'battery-stop',
     go: async ({ page, say, press, see }) => {
       await page.getByRole('button', { name: `${say('else.gauge-of')} 0` }).click();
-      await press('app.back');
+      await press('else.go-on');
       await see('tighten.battery-stop', { battery: 'SK-P3' });
     },
   },
@@ -52,7 +52,9 @@ export const ELSE: readonly Screen[] = [
   },
   {
     name: 'else-photo',
-    go: async ({ page, see }) => {
+    go: async ({ page, press, see }) => {
+      await press('else.go-on');
+      await press('tighten.else');
       await page.locator('input[type=file]').setInputFiles('docs/screens/paper-tags.png');
       await see('else.photo-kept');
     },

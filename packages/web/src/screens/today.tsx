@@ -69,7 +69,7 @@ function JointList({ states }: { readonly states: readonly JointState[] }) {
         <li key={joint.joint}>
           <Link href={`/joint/${joint.joint}`} className={css.item}>
             <span>
-              <strong>{joint.tag}</strong>
+              <strong className={css.serial}>{joint.tag}</strong>
               <small>{card?.title}</small>
             </span>
             <span>
@@ -96,7 +96,7 @@ function Valves() {
         {valves.map(({ id, tag, verdict }) => (
           <li key={id}>
             <Link href={`/valve/${id}`} className={css.item}>
-              <strong>{tag}</strong>
+              <strong className={css.serial}>{tag}</strong>
               <span>{say('today.valve', { verdict: verdict === 'stop' ? 'stop' : verdict === 'by hand' ? 'hand' : 'tool' })}</span>
             </Link>
           </li>
@@ -160,7 +160,7 @@ function Tools() {
             <li key={serial}>
               <Link href={`/tool/${encodeURIComponent(serial)}`} className={css.item}>
                 <span>
-                  <strong>{serial}</strong>
+                  <strong className={css.serial}>{serial}</strong>
                   <small>{name}</small>
                 </span>
                 <span>
@@ -199,7 +199,7 @@ function Batteries() {
           const last = readings.at(-1);
           return (
             <li key={battery} className={css.item}>
-              <strong>{battery}</strong>
+              <strong className={css.serial}>{battery}</strong>
               <span>
                 {say('today.battery', { pulls: boltsSinceChange })}
                 {last ? <small>{say('today.gauge', { bars: last.bars, of: last.of })}</small> : null}

@@ -198,9 +198,11 @@ function Findings({ state: { joint } }: { readonly state: OpenJoint }) {
   const say = useSay();
   const { says, remedy } = useNotice();
   if (joint.found.length === 0) return null;
+  // what is said of every entry of a device is said once
+  const found = new Map(joint.found.map(({ notice }) => [JSON.stringify(notice), notice]));
   return (
     <Section title={say('joint.findings')}>
-      {joint.found.map(({ id, notice }) => (
+      {[...found].map(([id, notice]) => (
         <Banner key={id} level="mind">
           <p>{says(notice)}</p>
           <p>{remedy(notice)}</p>
