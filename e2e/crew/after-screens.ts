@@ -57,7 +57,8 @@ export const AFTER: readonly Screen[] = [
   {
     name: 'inspect-failed',
     go: async ({ page, say }) => {
-      while (await page.getByRole('button', { name: say('inspect.passed'), exact: true }).isVisible()) await look(page, say('inspect.passed'));
+      while (await page.getByRole('button', { name: say('inspect.passed'), exact: true }).isVisible())
+        await look(page, say('inspect.passed'));
       await page.getByRole('button', { name: say('inspect.sign') }).waitFor();
     },
   },
@@ -81,18 +82,19 @@ export const AFTER: readonly Screen[] = [
   },
   {
     name: 'valve',
-    go: async ({ page, yard, to }) => {
+    go: async ({ page, yard, to, see }) => {
       await to(`/valve/${yard.jointOf('GV-11')}`);
       await page.getByRole('button', { name: '+5' }).click();
-      await page.getByText(/^5 /).waitFor();
+      await see('valve.at', { at: 5, turns: 30 });
       await page.evaluate(() => window.scrollTo(0, 0));
     },
   },
   {
     name: 'valve-off',
     go: async ({ page, say, see }) => {
-      for (let at = 10; !(await page.getByText(say('valve.off')).isVisible()); at += 5) {
-        await page.getByRole('button', { name: '+5' }).click();
+      // five at a time, the last three one by one
+      for (const at of [10, 15, 20, 25, 26, 27, 28]) {
+        await page.getByRole('button', { name: at > 25 ? '+1' : '+5' }).click();
         await see('valve.at', { at, turns: 30 });
       }
       await page.getByText(say('valve.off')).evaluate((one) => one.scrollIntoView({ block: 'center' }));

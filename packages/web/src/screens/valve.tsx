@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'react';
 import { keep, kept } from '../device/database.ts';
 import { turnsTold } from '../job/turns.ts';
 import { useNotice, useSay, useTrade } from '../language/speech.tsx';
+import list from '../ui/page.module.css';
 import { Banner, Button, Facts, Page, Row, Section, Soft } from '../ui/page.tsx';
 import { useJob } from '../ui/world-context.ts';
 import { HolderLine } from './holder-line.tsx';
@@ -64,7 +65,9 @@ export function ValveScreen({ id }: { readonly id: string }) {
       <Section title={say('joint.cautions')}>
         <ul>
           {plan.cautions.map((code) => (
-            <li key={code}>{trade.valveCaution(code)}</li>
+            <li key={code} className={list.check}>
+              {trade.valveCaution(code)}
+            </li>
           ))}
         </ul>
       </Section>

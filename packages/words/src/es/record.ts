@@ -39,7 +39,8 @@ export const recordTexts = {
   },
   'device-not-enrolled': {
     says: 'El dispositivo {device} aún no está anotado en el registro de este trabajo.',
-    remedy: 'No se pierde nada y el trabajo sigue: cuenta en cuanto el navegador del planificador anote el dispositivo (Oficina, Personas).',
+    remedy:
+      'No se pierde nada y el trabajo sigue: cuenta en cuanto el navegador del planificador anote el dispositivo (Oficina, Personas).',
   },
   'datum-differs': {
     says: 'El origen que se confirmó no es el del plan.',
