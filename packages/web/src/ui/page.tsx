@@ -1,4 +1,4 @@
-import type { ButtonHTMLAttributes, ReactNode } from 'react';
+import type { ButtonHTMLAttributes, InputHTMLAttributes, ReactNode } from 'react';
 import { Link } from 'wouter';
 import { shelfFull } from '../device/shelf.ts';
 import { useWatched } from '../job/store.ts';
@@ -80,6 +80,19 @@ export const LinkButton = ({
   <Link href={href} className={css.button} data-kind={kind}>
     {children}
   </Link>
+);
+
+/** Chooses a file; `chosen`: its name. */
+export const FileButton = ({
+  label,
+  chosen,
+  ...rest
+}: { readonly label: string; readonly chosen?: string | undefined } & InputHTMLAttributes<HTMLInputElement>) => (
+  <label className={`${css.button} ${css.file}`}>
+    {label}
+    {chosen === undefined ? null : <small>{chosen}</small>}
+    <input {...rest} type="file" className={css.aside} />
+  </label>
 );
 
 export function Field({ label, hint, children }: { readonly label: string; readonly hint?: string; readonly children: ReactNode }) {

@@ -42,7 +42,7 @@ export const APP_EN = {
   'practice.text': 'The joints of an invented yard. Nothing is sent, and nothing mixes with real jobs.',
   'practice.leave': 'Leave practice',
   'practice.afresh': 'Begin practice afresh',
-  'practice.person': 'You, practising',
+  'practice.person': 'Whoever practises',
 
   // state of sync
   'sync.synced': 'Everything is sent. {time}',

@@ -46,7 +46,7 @@ export const APP_ES: AppTexts = {
   'practice.text': 'Las uniones de una obra inventada. No se envía nada, y nada se mezcla con los trabajos reales.',
   'practice.leave': 'Dejar la práctica',
   'practice.afresh': 'Empezar la práctica de cero',
-  'practice.person': 'Yo, en práctica',
+  'practice.person': 'Quien practica',
 
   // state of sync
   'sync.synced': 'Todo está enviado. {time}',

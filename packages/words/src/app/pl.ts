@@ -46,7 +46,7 @@ export const APP_PL: AppTexts = {
   'practice.text': 'Połączenia zmyślonego zakładu. Nic nie jest wysyłane i nic nie miesza się z prawdziwymi zleceniami.',
   'practice.leave': 'Zakończyć ćwiczenie',
   'practice.afresh': 'Zacząć ćwiczenie od nowa',
-  'practice.person': 'Ja, na ćwiczeniu',
+  'practice.person': 'Osoba ćwicząca',
 
   // state of sync
   'sync.synced': 'Wszystko wysłane. {time}',

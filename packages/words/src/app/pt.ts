@@ -46,7 +46,7 @@ export const APP_PT: AppTexts = {
   'practice.text': 'As ligações de um estaleiro inventado. Nada é enviado, e nada se mistura com trabalhos reais.',
   'practice.leave': 'Sair da prática',
   'practice.afresh': 'Começar a prática de novo',
-  'practice.person': 'Eu, em prática',
+  'practice.person': 'Quem pratica',
 
   // state of sync
   'sync.synced': 'Está tudo enviado. {time}',

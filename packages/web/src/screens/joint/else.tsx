@@ -4,7 +4,7 @@ import { useLocation } from 'wouter';
 import { currentStep, taskOf } from '../../job/next-bolt.ts';
 import type { OpenJoint } from '../../job/open-joint.ts';
 import { useSay } from '../../language/speech.tsx';
-import { Banner, Button, Field, LinkButton, Page, Row, Section, Soft } from '../../ui/page.tsx';
+import { Banner, Button, Field, FileButton, LinkButton, Page, Row, Section, Soft } from '../../ui/page.tsx';
 import { smallPhoto } from '../../ui/small-photo.ts';
 import { useJob } from '../../ui/world-context.ts';
 
@@ -93,9 +93,12 @@ export function ElseScreen({ state, bolt }: { readonly state: OpenJoint; readonl
           {say('else.record')}
         </Button>
       </Section>
-      <Field label={say('else.photo')}>
-        <input type="file" accept="image/*" capture="environment" onChange={(event) => void photo(event.target.files?.[0])} />
-      </Field>
+      <FileButton
+        label={say('else.photo')}
+        accept="image/*"
+        capture="environment"
+        onChange={(event) => void photo(event.target.files?.[0])}
+      />
     </Page>
   );
 }

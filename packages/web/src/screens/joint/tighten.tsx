@@ -102,7 +102,6 @@ function Pull({ state, current }: { readonly state: OpenJoint; readonly current:
   const name = bolts.length === 1 ? say('tighten.bolt', { bolt: bolts[0]! }) : say('tighten.bolts', { bolts: bolts.join(' + ') });
   return (
     <Page title={say('tighten.title', { tag: joint.tag ?? '' })} back={`/joint/${joint.joint}`}>
-      <StepBegins state={state} current={current} />
       {bolts.some((bolt) => hasTrouble(joint, bolt)) ? <Banner level="stop">{say('tighten.trouble')}</Banner> : null}
       <div className={css.pull} data-radio={radio}>
         <p className={css.step}>{say('tighten.step', { step: trade.step(current.step), n: current.n, of: current.of })}</p>
@@ -142,6 +141,7 @@ function Pull({ state, current }: { readonly state: OpenJoint; readonly current:
           onDone={() => record(bolts)}
         />
       )}
+      <StepBegins state={state} current={current} />
       <LinkButton href={`/joint/${joint.joint}/else/${bolts[0]}`}>{say('tighten.else')}</LinkButton>
       <Undo state={state} />
       {current.repeats ? <Check label={say('tighten.moved')} checked={moved} onChange={setMoved} /> : null}
