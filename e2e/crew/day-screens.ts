@@ -38,7 +38,7 @@ export const DAY: readonly Screen[] = [
       await page.getByLabel(say('who.pin', { name: CREW.name })).fill(CREW.pin);
       await press('app.confirm');
       await see('who.holds', { name: CREW.name });
-      await page.getByText(/(Everything is sent|Alles ist gesendet)/).waitFor();
+      await page.getByText(say('sync.synced', { time: '' }).trim()).waitFor();
     },
   },
   {

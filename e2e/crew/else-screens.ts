@@ -80,10 +80,9 @@ export const ELSE: readonly Screen[] = [
   },
   {
     name: 'swap-settings',
-    go: async ({ page, say }) => {
+    go: async ({ page }) => {
       await page.getByRole('button', { name: /SK-H031/ }).click();
       await page.getByRole('heading', { name: /SK-H031/ }).evaluate((one) => one.scrollIntoView());
-      void say;
     },
   },
 ];

@@ -78,10 +78,7 @@ export async function walk(
   };
   try {
     for (const { name, go } of screens) {
-      if (process.env.ONLY && !process.env.ONLY.split(',').some((x) => name.startsWith(x))) continue;
-      await go(hand).catch(async (error: unknown) => {
-        if (process.env.DEBUGSHOT)
-          await hand.page.screenshot({ path: process.env.DEBUGSHOT, fullPage: true }).catch(() => console.log('no shot', String(error)));
+      await go(hand).catch((error: unknown) => {
         throw new Error(`on the way to ${name} (${language}, ${viewport.width} px wide)`, { cause: error });
       });
       await visit(hand, name);

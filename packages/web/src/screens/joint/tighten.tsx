@@ -32,7 +32,9 @@ export function TightenScreen({ state }: { readonly state: OpenJoint }) {
     return (
       <Page title={say('tighten.title', { tag: joint.tag ?? '' })} back={back}>
         <Banner level="stop">
-          {withdrawn !== undefined ? say('tighten.stopped') : say(holds.length > 0 ? 'today.held' : 'who.needed')}
+          <p className={css.say}>
+            {withdrawn !== undefined ? say('tighten.stopped') : say(holds.length > 0 ? 'today.held' : 'who.needed')}
+          </p>
         </Banner>
       </Page>
     );
