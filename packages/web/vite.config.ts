@@ -15,6 +15,14 @@ export default defineConfig({
     assetsInlineLimit: 0,
     target: 'es2022',
     modulePreload: { polyfill: false },
+    // what every page needs is one file, so that a phone on a bad line asks for it once
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          groups: [{ name: 'start', tags: ['$initial'] }],
+        },
+      },
+    },
   },
   // the same reader, with the browser's own bytes in place of Node's
   resolve: { alias: { 'csv-parse/sync': 'csv-parse/browser/esm/sync', 'csv-stringify/sync': 'csv-stringify/browser/esm/sync' } },

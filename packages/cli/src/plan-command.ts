@@ -64,7 +64,7 @@ export async function planCommand(folder: string, options: PlanOptions): Promise
   const written: string[] = [];
   try {
     if (options.faults !== undefined) {
-      const copy = await markedCopy(jobFolder(folder), faults, job?.units);
+      const copy = await markedCopy(jobFolder(folder), faults, job && { units: job.units });
       if (copy) {
         writeOutput(dirname(options.faults), { [basename(options.faults)]: copy });
         written.push(options.faults);

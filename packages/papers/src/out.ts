@@ -2,6 +2,7 @@
 
 export { type DueDay, dueCalendar, dutyDays, planDays } from './calendar/due-dates.ts';
 export { type CardPaper, cardsPdf } from './card-pdf/index.ts';
+export { markedCopy } from './faults/marked-copy.ts';
 export { type FilledForm, NoForm, planForms, workForms } from './form/index.ts';
 export { kitPdf } from './kit-pdf/index.ts';
 export { readOrganisation } from './organisation/read-organisation.ts';

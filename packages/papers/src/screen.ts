@@ -8,5 +8,6 @@ export { positionsText, spoken } from './page/spoken.ts';
 export { wayText } from './page/way-text.ts';
 export { inspectionFacts, workFacts } from './told/around-facts.ts';
 export type { ToldFact } from './told/fact.ts';
+export { kitRows } from './told/kit-rows.ts';
 export { permitFacts } from './told/permit-facts.ts';
 export { preloadFacts } from './told/preload-facts.ts';

@@ -1,6 +1,8 @@
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join, sep } from 'node:path';
+import { promisify } from 'node:util';
+import { gzip } from 'node:zlib';
 import { Hono } from 'hono';
 
 const TYPES: Readonly<Record<string, string>> = {
@@ -33,35 +35,54 @@ const POLICY = [
   "frame-ancestors 'none'",
 ].join('; ');
 
+/** What is compressed already is sent as it is. */
+const PACKED: ReadonlySet<string> = new Set(['png', 'woff2']);
+const packed = promisify(gzip);
+
 interface AppFile {
   readonly bytes: Uint8Array<ArrayBuffer>;
   readonly type: string;
   readonly tag: string;
+  /** Its gzip form, made when it is first asked for and kept; `undefined` where it would gain nothing. */
+  readonly packed: (() => Promise<Uint8Array<ArrayBuffer>>) | undefined;
+}
+
+function appFile(bytes: Uint8Array<ArrayBuffer>, ending: string): AppFile {
+  let kept: Promise<Uint8Array<ArrayBuffer>> | undefined;
+  const pack = () => (kept ??= packed(bytes, { level: 9 }).then((small) => new Uint8Array(small)));
+  return {
+    bytes,
+    tag: createHash('sha256').update(bytes).digest('base64url').slice(0, 22),
+    type: TYPES[ending] ?? 'application/octet-stream',
+    packed: PACKED.has(ending) ? undefined : pack,
+  };
 }
 
 /** Serves the built app from memory. Files with a hash in their name never change; the page itself and the worker are asked for anew. */
 export function appPages(folder: string): Hono {
   const files = new Map(
-    filesIn(folder).map((path) => {
-      const bytes = new Uint8Array(readFileSync(join(folder, path)));
-      const tag = `"${createHash('sha256').update(bytes).digest('base64url').slice(0, 22)}"`;
-      return [`/${path.split(sep).join('/')}`, { bytes, tag, type: TYPES[path.split('.').at(-1)!] ?? 'application/octet-stream' }] as const;
-    }),
+    filesIn(folder).map((path) => [
+      `/${path.split(sep).join('/')}`,
+      appFile(new Uint8Array(readFileSync(join(folder, path))), path.split('.').at(-1)!),
+    ]),
   );
   const app = new Hono();
-  app.get('*', (c) => {
+  app.get('*', async (c) => {
     const { path } = c.req;
-    const file: AppFile | undefined = files.get(path as `/${string}`) ?? (isPage(path) ? files.get('/index.html') : undefined);
+    const file = files.get(path) ?? (isPage(path) ? files.get('/index.html') : undefined);
     if (!file) return c.notFound();
+    const small = c.req.header('accept-encoding')?.includes('gzip') ? file.packed : undefined;
+    const tag = `"${file.tag}${small ? '-gzip' : ''}"`;
     const headers = {
       'Content-Type': file.type,
       'Content-Security-Policy': POLICY,
       'Permissions-Policy': 'camera=(self), screen-wake-lock=(self), publickey-credentials-get=(self), publickey-credentials-create=(self)',
-      ETag: file.tag,
+      ETag: tag,
+      Vary: 'Accept-Encoding',
       'Cache-Control': path.startsWith('/assets/') ? 'public, max-age=31536000, immutable' : 'no-cache',
     };
-    if (c.req.header('if-none-match') === file.tag) return c.body(null, 304, headers);
-    return c.body(file.bytes, 200, headers);
+    if (c.req.header('if-none-match') === tag) return c.body(null, 304, headers);
+    return small ? c.body(await small(), 200, { ...headers, 'Content-Encoding': 'gzip' }) : c.body(file.bytes, 200, headers);
   });
   return app;
 }

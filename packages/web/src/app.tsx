@@ -5,6 +5,7 @@ import { onlyHere, takeOver } from './device/only-here.ts';
 import { useSending } from './device/use-sending.ts';
 import { type OpenWorld, openWorld } from './job/world.ts';
 import { useSay } from './language/speech.tsx';
+import { JointScreens } from './screens/joint/joint-screens.tsx';
 import { StartScreen } from './screens/start.tsx';
 import { TodayScreen } from './screens/today.tsx';
 import { Banner, Button, LinkButton, Page } from './ui/page.tsx';
@@ -13,10 +14,6 @@ import { useBook, WorldContext } from './ui/world-context.ts';
 
 const VerifyScreen = lazy(() => import('./screens/verify.tsx').then(({ VerifyScreen }) => ({ default: VerifyScreen })));
 const SettingsScreen = lazy(() => import('./screens/settings.tsx').then(({ SettingsScreen }) => ({ default: SettingsScreen })));
-const jointScreens = () => import('./screens/joint/joint-screens.tsx').then(({ JointScreens }) => ({ default: JointScreens }));
-const JointScreens = lazy(jointScreens);
-// a phone that comes back into a joint reads its pages while its books open
-if (location.pathname.startsWith('/joint/')) void jointScreens();
 const ValveScreen = lazy(() => import('./screens/valve.tsx').then(({ ValveScreen }) => ({ default: ValveScreen })));
 const ScanScreen = lazy(() => import('./screens/scan.tsx').then(({ ScanScreen }) => ({ default: ScanScreen })));
 const ShiftScreen = lazy(() => import('./screens/shift.tsx').then(({ ShiftScreen }) => ({ default: ShiftScreen })));

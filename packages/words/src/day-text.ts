@@ -9,7 +9,7 @@ export const fewTags = (tags: readonly string[], words: Words = ENGLISH_WORDS): 
     ? words.label('sums.and-more', { tags: tags.slice(0, MOST_NAMED).join(', '), more: tags.length - MOST_NAMED })
     : tags.join(', ');
 
-const hours = (minutes: number) => (minutes / 60).toFixed(1);
+const hours = (minutes: number) => Number((minutes / 60).toFixed(1));
 
 /** Time, energy, batteries and crews of the joints that may be tightened, a line each. */
 export function dayLines({ sums: { minutes, energy, supply, crews } }: Pick<Plan, 'sums'>, words: Words = ENGLISH_WORDS): string[] {

@@ -1,7 +1,5 @@
 import type { Level, Param } from '@clampwright/core';
 import { AROUND_TEXTS } from './en/around-page.ts';
-import { FAULT_TEXTS } from './en/faults.ts';
-import { INTERACTION_TEXTS } from './en/interaction-page.ts';
 import { PAGE_TEXTS } from './en/page.ts';
 import { SHEET_TEXTS } from './en/sheet.ts';
 import { TRUST_TEXTS } from './en/trust.ts';
@@ -12,11 +10,9 @@ import type { UnitSystem } from './units.ts';
 const TEXTS = {
   ...PRINTED_EN,
   ...PAGE_TEXTS,
-  ...INTERACTION_TEXTS,
   ...AROUND_TEXTS,
   ...SHEET_TEXTS,
   ...TRUST_TEXTS,
-  ...FAULT_TEXTS,
 } as const;
 export type LabelKey = keyof typeof TEXTS;
 

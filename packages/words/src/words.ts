@@ -1,5 +1,6 @@
 import type { CautionCode, Cited, Datum, EndSignal, Measure, Param, Source, StepName, StepPlan } from '@clampwright/core';
 import { TRADE_EN } from './app/trade-en.ts';
+import { clauseText } from './clause-text.ts';
 import type { Language } from './language.ts';
 import { fill } from './message.ts';
 import { ENGLISH_CATALOGUE, type NoticeWords, noticeWords } from './notice.ts';
@@ -10,7 +11,7 @@ import { say, type UnitSystem } from './units.ts';
 type Params = Readonly<Record<string, Param>>;
 
 /** What a paper says, in one language; a paper in two languages asks two of these. */
-export interface Words extends Pick<NoticeWords, 'says' | 'remedy'> {
+export interface Words extends NoticeWords {
   readonly language: Language;
   /** a fixed text */
   readonly label: (key: PrintedKey, params?: Params, units?: UnitSystem) => string;
@@ -45,20 +46,21 @@ function wordsOf(language: Language, { printed, trade, terms, notice }: PaperTex
     ...inTrade('source', trade.provenance),
   };
   const known: Readonly<Record<string, string>> = { ...notice.terms, ...trade.role, ...terms };
-  const { says, remedy } = noticeWords(language, { ...notice, terms: { ...notice.terms, ...trade.step } });
+  const { says, remedy, whereabouts } = noticeWords(language, { ...notice, terms: { ...notice.terms, ...trade.step } });
   const label: Words['label'] = (key, params = {}, units) => fill(labels[key]!, params, units, language);
   const term = (word: string) => known[word] ?? word;
   const source = ({ standard, edition, clause, provenance }: Source): string => {
     const from = provenance === 'published' ? '' : trade.provenance[provenance];
     const named = standard === provenance && from !== '' ? from : term(standard);
     const after = standard === provenance || from === '' ? '' : ` (${from})`;
-    return `${named}${edition === undefined ? '' : `:${edition}`}${clause === undefined ? '' : `, ${clause}`}${after}`;
+    return `${named}${edition === undefined ? '' : `:${edition}`}${clause === undefined ? '' : `, ${clauseText(clause, language)}`}${after}`;
   };
   return {
     language,
     label,
     says,
     remedy,
+    whereabouts,
     caution: (code) => trade.caution[code],
     step: (name) => trade.step[name],
     end(end, units) {

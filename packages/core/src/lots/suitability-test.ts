@@ -83,7 +83,7 @@ export function judgeSuitability(test: SuitabilityTest): Outcome<SuitabilityVerd
     failed,
     ...(failed
       ? {}
-      : { friction: byNutFactor(mean, { standard: `suitability test of lot ${lot}`, provenance: 'certificate' }, variation) }),
+      : { friction: byNutFactor(mean, { standard: 'suitability test', clause: `lot ${lot}`, provenance: 'certificate' }, variation) }),
     notices,
   });
 }

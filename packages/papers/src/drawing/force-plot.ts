@@ -1,5 +1,5 @@
 import type { RoundPlan } from '@clampwright/core';
-import { label } from '@clampwright/words';
+import { ENGLISH_WORDS } from '@clampwright/words';
 import { centred, textWidth } from './letters.ts';
 import { type At, around, type Scene, type Shape } from './scene.ts';
 
@@ -32,7 +32,12 @@ const words = (at: At, text: string, anchor: 'start' | 'middle' | 'end' = 'start
 });
 
 /** Force of every bolt after each round, one strip a round: bars by bolt number, the target as a line, the wanted evenness dashed. */
-export function forceStrips(rounds: readonly RoundPlan[], { tag, target, wanted }: ForceTarget, width: number): Scene {
+export function forceStrips(
+  rounds: readonly RoundPlan[],
+  { tag, target, wanted }: ForceTarget,
+  width: number,
+  { label } = ENGLISH_WORDS,
+): Scene {
   const most = Math.max(1.15, ...rounds.flatMap(({ force }) => force.map((one) => one / target))) * 1.02;
   const bolts = rounds[0]?.force.length ?? 1;
   const room = width - LEFT - 1;
@@ -79,7 +84,13 @@ export function forceStrips(rounds: readonly RoundPlan[], { tag, target, wanted 
 }
 
 /** Force of every bolt round the ring: distance from the centre is the force, the bold circle the target, the dashed ones the wanted evenness. */
-export function forceRing(rounds: readonly RoundPlan[], { tag, target, wanted }: ForceTarget, clockwise: boolean, size: number): Scene {
+export function forceRing(
+  rounds: readonly RoundPlan[],
+  { tag, target, wanted }: ForceTarget,
+  clockwise: boolean,
+  size: number,
+  { label } = ENGLISH_WORDS,
+): Scene {
   const last = rounds.at(-1);
   const first = rounds.slice(0, -1).find(({ settings }) => settings[0]?.torque === last?.settings[0]?.torque) ?? rounds.at(-2);
   const most = Math.max(1.15, ...[first, last].flatMap((round) => round?.force.map((one) => one / target) ?? []));

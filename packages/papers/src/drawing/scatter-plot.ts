@@ -1,5 +1,5 @@
 import type { PreloadScatter } from '@clampwright/core';
-import { label } from '@clampwright/words';
+import { ENGLISH_WORDS } from '@clampwright/words';
 import type { At, Scene, Shape } from './scene.ts';
 
 const SIZE = 2.8;
@@ -22,7 +22,7 @@ export interface PreloadSpread {
 }
 
 /** Distribution of preload with its window. */
-export function preloadBell({ mean, deviation, low, high, say }: PreloadSpread, width: number): Scene {
+export function preloadBell({ mean, deviation, low, high, say }: PreloadSpread, width: number, { label } = ENGLISH_WORDS): Scene {
   const height = 26;
   const base = height - 5;
   const marks = [low, high].filter((one): one is number => one !== undefined && Math.abs(one - mean) < 6 * deviation);
@@ -56,7 +56,7 @@ export function preloadBell({ mean, deviation, low, high, say }: PreloadSpread, 
 }
 
 /** What decides the scatter, as bars, largest first. */
-export function shareBars(shares: PreloadScatter['shares'], width: number): Scene {
+export function shareBars(shares: PreloadScatter['shares'], width: number, { label } = ENGLISH_WORDS): Scene {
   const row = 6;
   const names = 46;
   const room = width - names - 14;

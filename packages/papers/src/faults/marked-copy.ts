@@ -1,5 +1,5 @@
 import { levelOf, type Notice } from '@clampwright/core';
-import { label, remedy, says, type UnitSystem, whereabouts } from '@clampwright/words';
+import { ENGLISH_WORDS, type UnitSystem, type Words } from '@clampwright/words';
 import { type Cell, type CellStyle, type WriteSheet, writeXlsx } from 'hucre/xlsx';
 import type { OpenFile } from '../read/open-file.ts';
 import { columnLetter, type Row } from '../read/row.ts';
@@ -11,6 +11,20 @@ const REMARK: CellStyle = { fill: { type: 'pattern', pattern: 'solid', fgColor: 
 const NOTE: CellStyle = { alignment: { wrapText: true, vertical: 'top' } };
 const HEAD: CellStyle = { font: { bold: true } };
 const AUTHOR = 'clampwright';
+/** Widths are in characters. */
+const LIST_WIDTHS = [18, 44, 60, 60] as const;
+const CELL_WIDTH = 14;
+const SAID_WIDTH = 70;
+/** On paper a sheet is as wide as a page that lies on its side. */
+const ON_PAPER = { paperSize: 'a4', orientation: 'landscape', fitToPage: true, fitToWidth: 1, fitToHeight: 0 } as const;
+
+/** Points that a row needs so that what is said in it is read whole: programs do not all find that out themselves. */
+const LINE = 15;
+const linesOf = (text: string, width: number) =>
+  text.split('\n').reduce((sum, part) => sum + Math.max(1, Math.ceil(part.length / (0.9 * width))), 0);
+const tall = (...cells: readonly (readonly [text: string, width: number])[]) => ({
+  height: LINE * Math.max(...cells.map(([text, width]) => linesOf(text, width))),
+});
 
 /**
  * A workbook that shows every notice where it was found: a copy of each sheet or CSV file concerned, row for row, the cell filled, with
@@ -19,7 +33,7 @@ const AUTHOR = 'clampwright';
 export async function markedCopy(
   open: OpenFile,
   notices: readonly Notice[],
-  units: UnitSystem = 'metric',
+  { units = 'metric', words = ENGLISH_WORDS }: { readonly units?: UnitSystem; readonly words?: Words } = {},
 ): Promise<Uint8Array | undefined> {
   if (notices.length === 0) return undefined;
   const names = new Set<string>();
@@ -27,9 +41,9 @@ export async function markedCopy(
   for (const found of byTable(notices).values()) {
     const { file, sheet } = found[0]!.place!;
     const rows = rowsOf(open, file!, sheet);
-    if (rows.ok) sheets.push(copyOf(freeName(sheet ?? file!, names), rows.value, found, units));
+    if (rows.ok) sheets.push(copyOf(freeName(sheet ?? file!, names), rows.value, found, units, words));
   }
-  return writeXlsx({ sheets: [listOf(freeName(label('faults.sheet'), names), notices, units), ...sheets] });
+  return writeXlsx({ sheets: [listOf(freeName(words.label('faults.sheet'), names), notices, units, words), ...sheets] });
 }
 
 /** Notices by file and sheet, where a table was read. */
@@ -44,14 +58,17 @@ function byTable(notices: readonly Notice[]): ReadonlyMap<string, readonly Notic
   return tables;
 }
 
-function listOf(name: string, notices: readonly Notice[], units: UnitSystem): WriteSheet {
+function listOf(name: string, notices: readonly Notice[], units: UnitSystem, words: Words): WriteSheet {
+  const { label, says, remedy, whereabouts } = words;
   const head = [label('faults.level'), label('faults.place'), label('faults.says'), label('faults.remedy')];
-  const body = notices.map((one) => [levelOf(one.code), whereabouts(one), says(one, units), remedy(one, units)]);
+  const body = notices.map((one) => [label(`level.${levelOf(one.code)}`), whereabouts(one), says(one, units), remedy(one, units)]);
   return {
     name,
     rows: [head, ...body],
-    columns: [{ width: 11 }, { width: 44 }, { width: 60 }, { width: 60 }],
+    columns: LIST_WIDTHS.map((width) => ({ width })),
+    rowDefs: new Map(body.map((values, row) => [row + 1, tall(...values.map((value, column) => [value, LIST_WIDTHS[column]!] as const))])),
     freezePane: { rows: 1 },
+    pageSetup: ON_PAPER,
     cells: new Map([
       ...head.map((value, column) => [`0,${column}`, cell(value, HEAD)] as const),
       ...body.flatMap((values, row) => values.map((value, column) => [`${row + 1},${column}`, cell(value, NOTE)] as const)),
@@ -59,7 +76,7 @@ function listOf(name: string, notices: readonly Notice[], units: UnitSystem): Wr
   };
 }
 
-function copyOf(name: string, given: readonly Row[], notices: readonly Notice[], units: UnitSystem): WriteSheet {
+function copyOf(name: string, given: readonly Row[], notices: readonly Notice[], units: UnitSystem, { says, remedy }: Words): WriteSheet {
   const width = given.reduce((most, { cells }) => Math.max(most, cells.length), 0);
   const rows: (string | number)[][] = [];
   for (const { row, cells, exact } of given) {
@@ -90,7 +107,14 @@ function copyOf(name: string, given: readonly Row[], notices: readonly Notice[],
     row[width] = texts.join('\n');
     cells.set(`${at},${width}`, cell(texts.join('\n'), NOTE));
   }
-  return { name, rows, cells, columns: [...Array.from({ length: width }, () => ({ width: 14 })), { width: 70 }] };
+  return {
+    name,
+    rows,
+    cells,
+    columns: [...Array.from({ length: width }, () => ({ width: CELL_WIDTH })), { width: SAID_WIDTH }],
+    rowDefs: new Map([...said].map(([at, texts]) => [at, tall([texts.join('\n'), SAID_WIDTH])])),
+    pageSetup: ON_PAPER,
+  };
 }
 
 const cell = (value: string | number, style: CellStyle): Partial<Cell> => ({

@@ -146,3 +146,17 @@ test('line ends of an old kind count as rows too', () => {
   const { notices } = read({ 'joints.csv': `${HEAD}\r${`${GOOD}\r`.repeat(260_000)}` });
   expect(notices.map(({ code }) => code)).toEqual(['file-too-large']);
 });
+
+test('a row that is left out says all its faults at once, those of the plan with them', () => {
+  const { notices } = read({
+    'joints.csv': `Joint,Rule set,Layout,Bolts,Size,Grade,System,Clamp length [mm],Lot,Bolt 1,Direction,Seen from
+J,en1090-torque,ring,eight,M21,11.9,HV,4o,L1,top,cw,outside
+`,
+  });
+  expect(notices.filter(({ place }) => place?.row === 2).map(({ code, place }) => [code, place?.read])).toEqual([
+    ['number-absurd', 'eight'],
+    ['unit-unknown', '4o'],
+    ['thread-unknown', 'M21'],
+    ['grade-unknown', '11.9'],
+  ]);
+});

@@ -49,6 +49,11 @@ function understand<T extends TableName>(table: T, heading: string, told: Return
   return split.unit === undefined ? { fields } : { fields, unit: split.unit };
 }
 
+/** What a heading means by itself, without what a person said of the table it stands in. */
+export const meansOf = <T extends TableName>(table: T, heading: string): readonly FieldOf<T>[] =>
+  understand(table, heading, NOTHING_TOLD).fields;
+const NOTHING_TOLD: ReturnType<HeadingMemory['recall']> = new Map();
+
 /** How much of a row of cells is headings of a table: to tell the heading row from a title above it, and one sheet from another. */
 export function headingFit(
   table: TableName,

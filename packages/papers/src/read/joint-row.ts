@@ -1,4 +1,4 @@
-import { notice, type Place, type Point, type Subgroup } from '@clampwright/core';
+import { findGrade, findThread, notice, type Outcome, type Place, type Point, type Subgroup } from '@clampwright/core';
 import { readFlange, type StandardFlange, standardSizeFits } from './flange-text.ts';
 import { type JointSays, jointSays } from './joint-says.ts';
 import { type LayoutSays, layoutSays } from './layout-cells.ts';
@@ -36,7 +36,11 @@ export function readJointRow(reader: Reader): JointRow | undefined {
   const spot = spotOf(reader);
   const says = { ...jointSays(reader, flange), ...layoutSays(reader, flange, count) };
   const subgroup = subgroupOf(reader, size ?? '', grade ?? '');
-  if (reader.notices.length > 0 || tag === undefined) return undefined;
+  if (reader.notices.length > 0 || tag === undefined) {
+    sayWhatThePlanWould(reader, 'size', size, findThread);
+    sayWhatThePlanWould(reader, 'grade', grade, findGrade);
+    return undefined;
+  }
   return {
     tag,
     says,
@@ -48,6 +52,17 @@ export function readJointRow(reader: Reader): JointRow | undefined {
     ...(bolt === undefined ? {} : { single: true }),
     ...(spot === undefined ? {} : { spot }),
   };
+}
+
+/** A row that is left out reaches no plan: what that would refuse is said here, so that all faults of the row are known at once. */
+function sayWhatThePlanWould(
+  reader: Reader,
+  column: 'size' | 'grade',
+  text: string | undefined,
+  find: (text: string) => Outcome<unknown>,
+): void {
+  const found = text === undefined ? undefined : find(text);
+  if (found && !found.ok) for (const one of found.notices) reader.fault({ ...one, place: reader.at(column, text!) });
 }
 
 function flangeOf(reader: Reader): StandardFlange | undefined {

@@ -1,3 +1,4 @@
+import type { Outcome } from '@clampwright/core';
 import { stringify } from 'csv-stringify/sync';
 import { recogniseColumns } from './columns.ts';
 import { type HeadingMeans, headingMemory } from './heading-memory.ts';
@@ -35,11 +36,12 @@ export function jointHeadings(open: OpenFile, file: string, means: readonly Head
   };
 }
 
-/** A joint list as CSV, to be edited: a sheet of a workbook becomes one, a CSV file stays as it is. `undefined` where it cannot be read. */
-export function asCsv(bytes: Uint8Array, file: string): Uint8Array | undefined {
-  if (workbookKind(bytes) === undefined) return bytes;
+/** A joint list as CSV, to be edited: a sheet of a workbook becomes one, a CSV file stays as it is. */
+export function asCsv(bytes: Uint8Array, file: string): Outcome<Uint8Array> {
+  if (workbookKind(bytes) === undefined) return { ok: true, value: bytes };
   const table = readTable(bytes, file, { table: 'joints', required: WANTED, memory: headingMemory(() => 'missing') });
-  if (!table.ok) return undefined;
+  if (!table.ok) return table;
   const { headings, rows } = table.value;
-  return new TextEncoder().encode(stringify([headings, ...rows.map(({ cells }) => headings.map((_, at) => cells[at] ?? ''))]));
+  const text = stringify([headings, ...rows.map(({ cells }) => headings.map((_, at) => cells[at] ?? ''))]);
+  return { ok: true, value: new TextEncoder().encode(text) };
 }

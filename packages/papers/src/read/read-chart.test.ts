@@ -29,3 +29,24 @@ test.each([
 test('a table whose headings are half gears and half steps is not guessed', () => {
   expect(read('gear [N·m],gear 1,step 2\n1,100,110\n').settings).toEqual([]);
 });
+
+test.each([
+  ['across', 'Pressure [bar],100,150,200\nTorque [N·m],310,480,655\nStandard deviation [%],2,2,3\n'],
+  ['down', 'Pressure [bar],Torque [N·m],Standard deviation [%]\n100,310,2\n150,480,2\n200,655,3\n'],
+  ['across, in German', 'Pumpendruck [bar];100;150;200\nDrehmoment [N·m];310;480;655\nStandardabweichung [%];2;2;3\n'],
+])('a pressure table that runs %s', (_, text) => {
+  const { scales, settings: found, notices } = read(text);
+  expect(notices).toEqual([]);
+  expect(scales).toEqual([{ name: 'pump pressure', unit: 'bar' }]);
+  expect(found.map(({ labels, torque, deviation }) => [labels[0], torque / 1000, deviation])).toEqual([
+    ['100', 310, 0.02],
+    ['150', 480, 0.02],
+    ['200', 655, 0.03],
+  ]);
+});
+
+test('a fault in a table that runs across is where it stands: its own row and column', () => {
+  const { settings: found, notices } = read('Pressure [bar],100,150,200\nTorque [N·m],310,abc,655\n');
+  expect(found.map(({ labels }) => labels)).toEqual([['100'], ['200']]);
+  expect(notices.map(({ code, place }) => [code, place?.row, place?.letter, place?.read])).toEqual([['number-wanted', 2, 'C', 'abc']]);
+});

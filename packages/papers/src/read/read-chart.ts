@@ -1,5 +1,6 @@
 import { type Notice, notice, type Scale, type Setting } from '@clampwright/core';
-import { recogniseColumns } from './columns.ts';
+import { turned } from './across.ts';
+import { meansOf, recogniseColumns } from './columns.ts';
 import type { HeadingMemory } from './heading-memory.ts';
 import { decimalsIn, placeOfCell, placeOfRow, type Table } from './place.ts';
 import { isFormula, isUnit, readQuantity, unitsOf } from './quantity.ts';
@@ -16,12 +17,23 @@ export interface ChartTable {
 const LABELS = ['gear', 'step', 'pumpPressure', 'airPressure', 'scale'] as const satisfies readonly ChartColumn[];
 const USES = { tightening: ['tighten', 'anziehen'], loosening: ['loosen', 'loosening only', 'lösen', 'nur lösen'] } as const;
 
-/** A chart in long form (one setting a row) or wide form: gears down and steps across, or the other way, with the unit in the first heading. */
+/**
+ * A chart in long form (one setting a row), the same laid across (one setting a column: pressures above, torques below), or wide form:
+ * gears down and steps across, or the other way, with the unit in the first heading.
+ */
 export function readChart(bytes: Uint8Array, file: string, memory: HeadingMemory): ChartTable {
   const table = readTable(bytes, file, { table: 'chart', required: ['torque'], memory, alsoHeads: likeWide });
   if (!table.ok) return { scales: [], settings: [], notices: table.notices };
-  return isWide(table.value.headings) ? wide(table.value) : long(table.value, memory);
+  if (!isWide(table.value.headings)) return long(table.value, memory);
+  if (!isAcross(table.value.headings)) return wide(table.value);
+  const { table: down, placed } = turned(table.value);
+  const read = long(down, memory);
+  return { ...read, settings: read.settings.map((one) => ({ ...one, row: table.value.headingRow })), notices: read.notices.map(placed) };
 }
+
+/** One scale across, and below it what each of its settings gives: the corner names a scale that has no other to go with it. */
+const isAcross = ([corner]: readonly string[]): boolean => meansOf('chart', corner!).some((field) => ALONE.has(field));
+const ALONE: ReadonlySet<ChartColumn> = new Set(['pumpPressure', 'airPressure', 'scale']);
 
 /** A row of a long chart may look wide as well: without a unit in its corner it counts little. */
 const likeWide = (cells: readonly string[]): number => (isWide(cells) ? (UNIT.test(cells[0]!) ? cells.length : 1.5) : 0);

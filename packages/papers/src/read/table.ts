@@ -1,7 +1,8 @@
 import { type Notice, notice, type Outcome, refused } from '@clampwright/core';
-import { type HeadingRow, headingFit } from './columns.ts';
+import { type HeadingRow, headingFit, meansOf } from './columns.ts';
 import { csvSources } from './csv-source.ts';
 import type { HeadingMemory } from './heading-memory.ts';
+import { isUnitRow, pairedHeadings } from './heading-storeys.ts';
 import { sheetOf } from './open-file.ts';
 import { placeOfRow, type Table, type TableHead } from './place.ts';
 import type { Row } from './row.ts';
@@ -102,11 +103,24 @@ const isFull = ({ cells }: Row) => cells.some((cell) => cell !== '');
 
 function bestRow<T extends TableName>(source: TableSource, rows: readonly Row[], { table, required, memory, alsoHeads }: Wanted<T>): Found {
   const full = rows.filter(isFull);
+  const fitOf = (cells: readonly string[]) => {
+    const also = alsoHeads?.(cells) ?? 0;
+    return also > 0 ? { found: also, complete: true } : headingFit(table, required, cells, memory);
+  };
+  const knows = (heading: string) => meansOf(table, heading).length > 0 || (alsoHeads?.(['x', heading]) ?? 0) > 0;
   let best: Found = { source, row: full[0], found: 0, complete: false };
-  for (const row of full) {
-    const also = alsoHeads?.(row.cells) ?? 0;
-    const fit = also > 0 ? { found: also, complete: true } : headingFit(table, required, row.cells, memory);
+  for (let at = 0; at < full.length; at += 1) {
+    const [row, below] = [full[at]!, full[at + 1]];
+    const fit = fitOf(row.cells);
     if (fit.found > best.found) best = { source, row, ...fit };
+    // headings in two rows, one above the other: taken where they say more than one row alone …
+    const cells = below?.row === row.row + 1 ? pairedHeadings(row.cells, below.cells, knows) : undefined;
+    if (!cells) continue;
+    const both = fitOf(cells);
+    // … where the lower says the units, or where the upper heads columns of which the lower alone would say too little
+    const needed = best.row === row && fit.found > 0 && (isUnitRow(below!.cells) || (both.complete && both.found > fit.found));
+    if (both.found > best.found || needed) best = { source, row: { ...below!, cells }, ...both };
+    if (needed) at += 1;
   }
   return best;
 }

@@ -78,10 +78,13 @@ function drawTag(canvas: Canvas, at: At, plan: Plan, joint: JointPlan, languages
   if (joint.verdict === 'stop') {
     const words = inBoth(said('tag.stop'), languages);
     const box = { x: x + width - CODE + 2, y: at.y + PAD + CODE - 1 };
-    canvas.box(box, CODE, words.length === 1 ? 7 : 9.4, { fill: 'ink' });
+    // to the right margin, as the rule below
+    const wide = CODE - 2;
+    canvas.box(box, wide, words.length === 1 ? 7 : 9.4, { fill: 'ink' });
     for (const [i, word] of words.entries()) {
-      const size = i === 0 ? 8 : 6.6;
-      canvas.text({ x: box.x + CODE / 2, y: box.y + (words.length === 1 ? 4.6 : 4 + i * 3.6) }, word!, {
+      const most = i === 0 ? 8 : 6.6;
+      const size = Math.min(most, (most * (wide - 2)) / canvas.widthOf(word!, { size: most, face: 'bold' }));
+      canvas.text({ x: box.x + wide / 2, y: box.y + (words.length === 1 ? 4.6 : 4 + i * 3.6) }, word!, {
         size,
         face: 'bold',
         ink: 'paper',

@@ -2,7 +2,8 @@ import type { InspectionPlan, WorkPlan } from '@clampwright/core';
 import { ENGLISH_WORDS, type Words } from '@clampwright/words';
 import { known, type ToldFact } from './fact.ts';
 
-const kilojoule = (joule: number) => (joule / 1000).toFixed(joule < 10_000 ? 1 : 0);
+/** A number, not a text: it is written with the decimal sign of the language. */
+const kilojoule = (joule: number) => Number((joule / 1000).toFixed(joule < 10_000 ? 1 : 0));
 
 /** Time and energy of a joint, and where one may stop. */
 export const workFacts = (work: WorkPlan, { label }: Words = ENGLISH_WORDS): ToldFact[] =>

@@ -5,7 +5,10 @@ import type { Files } from './draft.ts';
 export type Taken =
   | { readonly kind: 'folder'; readonly name: string; readonly files: Files }
   | { readonly kind: 'list' | 'model'; readonly name: string; readonly bytes: Uint8Array }
-  | { readonly kind: 'other' };
+  | { readonly kind: 'other' }
+  /** not read, and why */
+  | { readonly kind: 'unreadable'; readonly name: string }
+  | { readonly kind: 'too large'; readonly name: string };
 
 interface Named {
   /** with the folders it lies in */
@@ -13,8 +16,15 @@ interface Named {
   readonly file: File;
 }
 
+/** What a file field holds. It is emptied, so that a file which was mended may be chosen again under its name. */
+export function chosenIn(field: HTMLInputElement): readonly File[] {
+  const files = [...(field.files ?? [])];
+  field.value = '';
+  return files;
+}
+
 /** Files that were chosen by a file field. */
-export const chosen = (list: FileList): Named[] => [...list].map((file) => ({ path: file.webkitRelativePath || file.name, file }));
+export const chosen = (list: Iterable<File>): Named[] => [...list].map((file) => ({ path: file.webkitRelativePath || file.name, file }));
 
 /** Files that were dropped, folders opened. */
 export async function dropped(data: DataTransfer): Promise<Named[]> {
@@ -37,7 +47,25 @@ async function within(entry: FileSystemEntry, folder: string): Promise<Named[]> 
   return (await Promise.all(found.map((one) => within(one, `${path}/`)))).flat();
 }
 
-const bytesOf = async (file: File) => new Uint8Array(await file.arrayBuffer());
+/** A file that was changed, moved or locked since it was chosen. */
+class Unreadable extends Error {}
+async function bytesOf(file: File): Promise<Uint8Array> {
+  try {
+    return new Uint8Array(await file.arrayBuffer());
+  } catch {
+    throw new Unreadable(file.name);
+  }
+}
+
+/** The bytes of files that were chosen, or the name of the first that cannot be read. */
+export async function bytesOfAll(list: Iterable<File>): Promise<readonly (readonly [string, Uint8Array])[] | string> {
+  try {
+    return await Promise.all([...list].map(async (file) => [file.name, await bytesOf(file)] as const));
+  } catch (error) {
+    if (error instanceof Unreadable) return error.message;
+    throw error;
+  }
+}
 const stem = (name: string) =>
   name
     .split('/')
@@ -46,11 +74,21 @@ const stem = (name: string) =>
 
 /** What the files are, by their names and beginnings; nothing is read of them here. */
 export async function takeFiles(named: readonly Named[]): Promise<Taken | undefined> {
+  try {
+    return await takeReadable(named);
+  } catch (error) {
+    if (error instanceof Unreadable) return { kind: 'unreadable', name: error.message };
+    throw error;
+  }
+}
+
+async function takeReadable(named: readonly Named[]): Promise<Taken | undefined> {
   const [first] = named;
   if (!first) return undefined;
   if (named.length === 1 && /\.zip$/i.test(first.path)) {
     const files = unzipFolder(await bytesOf(first.file));
-    if (files?.has('job.yaml')) return { kind: 'folder', name: stem(first.path), files };
+    if (files === 'too large') return { kind: files, name: first.file.name };
+    if (files !== 'no archive' && files.has('job.yaml')) return { kind: 'folder', name: stem(first.path), files };
   }
   if (named.some(({ path }) => /(^|\/)job\.yaml$/.test(path))) {
     const all = new Map(await Promise.all(named.map(async ({ path, file }) => [path, await bytesOf(file)] as const)));

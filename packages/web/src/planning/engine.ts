@@ -14,9 +14,10 @@ import {
   wantedRounds,
   withRounds,
 } from '@clampwright/core';
-import { yamlOf } from '@clampwright/papers/edit';
+import { changeYaml, yamlOf } from '@clampwright/papers/edit';
 import { asCsv, type HeadingMeans, issuedValves, jointHeadings, type OpenFile, readJob } from '@clampwright/papers/read';
 import { type IssuedValve, utf8 } from '@clampwright/record';
+import { ENGLISH_WORDS, type Language, loadWords } from '@clampwright/words';
 import { comparePlans } from './compare-plans.ts';
 import { type Departure, departuresOf } from './departures.ts';
 import { planView } from './plan-view.ts';
@@ -33,6 +34,8 @@ export type Rounds = (job: Job, wanted: WantedRounds) => Promise<JointRounds>;
 export interface Engine {
   /** other files in place of those it has; says how the plan stands */
   readonly plan: (put: readonly (readonly [string, Uint8Array])[], drop: readonly string[], means?: readonly HeadingMeans[]) => PlanView;
+  /** tells the plan in another language from now on */
+  readonly speak: (language: Language) => Promise<void>;
   /** computes what is open of the rounds, and says how the plan stands whenever some are known */
   readonly rounds: (told: (view: PlanView) => void) => Promise<void>;
   readonly joint: (tag: string) => JointPlan | undefined;
@@ -45,7 +48,7 @@ export interface Engine {
   /** what is otherwise in the plan at hand than in one that was issued, or that other files give */
   readonly compare: (other: Uint8Array | ReadonlyMap<string, Uint8Array>) => Promise<readonly JointChange[] | undefined>;
   /** a joint list out of a file, for the draft at hand or for a new one: as CSV, with what its columns were understood as, and what was not */
-  readonly list: (bytes: Uint8Array, file: string, means: readonly HeadingMeans[], into: boolean) => ReadList | undefined;
+  readonly list: (bytes: Uint8Array, file: string, means: readonly HeadingMeans[], into: boolean) => ReadList;
 }
 
 /** What the files of a draft come to. */
@@ -56,7 +59,8 @@ export interface Whole {
 }
 
 export interface ReadList {
-  readonly csv: Uint8Array;
+  /** none where it is no list that could be taken */
+  readonly csv: Uint8Array | undefined;
   readonly head: ListHead | undefined;
   readonly joints: readonly { readonly tag: string; readonly bolts: number }[];
   readonly notices: readonly Notice[];
@@ -67,6 +71,7 @@ export function openEngine(compute: Rounds = async (job, { joint, planned }) => 
   const files = new Map<string, Uint8Array>();
   const memory: RoundsMemory = new Map();
   const joints = jointMemory();
+  let words = ENGLISH_WORDS;
   let turn = 0;
   let read: Whole | undefined;
   let rest: { readonly notices: readonly Notice[]; readonly list: ListHead | undefined; readonly mapping: string | undefined };
@@ -75,7 +80,7 @@ export function openEngine(compute: Rounds = async (job, { joint, planned }) => 
   /** the plan with its rounds, as far as they are known */
   const current = (): Plan | undefined => read && withRounds(read.job, read.plan, memory);
   const view = (): PlanView =>
-    planView({ ...rest, plan: current(), roundsOpen: read ? wantedRounds(read.job, read.plan, memory).length : 0 });
+    planView({ ...rest, plan: current(), roundsOpen: read ? wantedRounds(read.job, read.plan, memory).length : 0 }, words);
   const rounds = async (told: (view: PlanView) => void) => {
     const mine = turn;
     for (;;) {
@@ -105,6 +110,9 @@ export function openEngine(compute: Rounds = async (job, { joint, planned }) => 
       rest = { notices: [...found.notices, ...valves.notices], list: jointHeadings(open, listOf(files), means), mapping: found.mapping };
       return view();
     },
+    speak: async (language) => {
+      words = await loadWords(language);
+    },
     rounds,
     joint: (tag) => current()?.joints.find((one) => one.tag === tag),
     whole,
@@ -120,22 +128,24 @@ export function openEngine(compute: Rounds = async (job, { joint, planned }) => 
     compare: async (other) => {
       const all = await whole();
       const before = other instanceof Uint8Array ? (JSON.parse(new TextDecoder().decode(other)) as Plan) : planned(other);
-      return all && before && comparePlans(before, all.plan);
+      return all && before && comparePlans(before, all.plan, words);
     },
     list: (bytes, file, means, into) => {
-      const csv = asCsv(bytes, file);
-      if (!csv) return undefined;
-      const tried = new Map(into ? files : [['job.yaml', ANY_JOB] as const]).set('joints.csv', csv);
+      // read as it lies, so that a place is named as the spreadsheet shows it
+      const tried = new Map(into ? files : [['job.yaml', ANY_JOB] as const]).set(file, bytes);
+      tried.set('job.yaml', changeYaml(tried.get('job.yaml')!, [{ kind: 'set', path: ['joints'], value: file }]));
       const open = opener(tried);
       const { job, notices, mapping } = readJob(open, { means });
+      const head = jointHeadings(open, file, means);
+      const csv = asCsv(bytes, file);
       return {
-        csv,
-        head: jointHeadings(open, 'joints.csv', means),
+        csv: head && csv.ok ? csv.value : undefined,
+        head,
         joints: (job?.joints ?? []).map(({ tag, subgroups }) => ({
           tag,
           bolts: subgroups.reduce((sum, one) => sum + one.positions.length, 0),
         })),
-        notices: notices.filter(({ place }) => place?.file === 'joints.csv'),
+        notices: notices.filter(({ place }) => place?.file === file),
         mapping,
       };
     },

@@ -1,11 +1,12 @@
 import { type JointPlan, type Level, levelOf, type Notice, type Plan, type SubgroupPlan } from '@clampwright/core';
 import { aimText, bigText, fastenerText, finalStep, spoken } from '@clampwright/papers/screen';
-import { remedy, says, type UnitSystem } from '@clampwright/words';
+import { ENGLISH_WORDS, remedy, says, type UnitSystem, type Words } from '@clampwright/words';
 import type { JointRow, PlanView, ToMend } from './view.ts';
 
-/** A plan as pages show it. */
+/** A plan as pages show it, in the words of its reader. */
 export function planView(
   of: Pick<PlanView, 'notices' | 'list' | 'mapping' | 'roundsOpen'> & { readonly plan: Plan | undefined },
+  words: Words = ENGLISH_WORDS,
 ): PlanView {
   const { plan, ...rest } = of;
   const units = plan?.job.units ?? 'metric';
@@ -14,37 +15,40 @@ export function planView(
     job: plan?.job,
     sums: plan?.sums,
     tools: plan?.tools ?? [],
-    rows: plan?.joints.flatMap((joint) => rowsIn(joint, units)) ?? [],
+    rows: plan?.joints.flatMap((joint) => rowsIn(joint, units, words)) ?? [],
     toMend: plan ? toMend(plan, units) : [],
   };
 }
 
-/** Rows by the joint they tell of: a joint that did not change is not told again. */
-const told = new WeakMap<JointPlan, readonly JointRow[]>();
-function rowsIn(joint: JointPlan, units: UnitSystem): readonly JointRow[] {
-  const rows = told.get(joint) ?? rowsOf(joint, units);
-  told.set(joint, rows);
+/** Rows by the joint they tell of: a joint that did not change is not told again, until somebody reads another language. */
+const told = new WeakMap<JointPlan, { readonly words: Words; readonly rows: readonly JointRow[] }>();
+function rowsIn(joint: JointPlan, units: UnitSystem, words: Words): readonly JointRow[] {
+  const known = told.get(joint);
+  if (known?.words === words) return known.rows;
+  const rows = rowsOf(joint, units, words);
+  told.set(joint, { words, rows });
   return rows;
 }
 
-function rowsOf(joint: JointPlan, units: UnitSystem): JointRow[] {
+function rowsOf(joint: JointPlan, units: UnitSystem, words: Words): JointRow[] {
   const { tag, title, verdict, interaction } = joint;
   const all = {
     tag,
     title,
     verdict,
-    rule: joint.rule.title,
+    rule: words.term(joint.rule.title),
     reasons: joint.reasons.length,
     ...(interaction ? { rounds: { ours: interaction.rounds.length, custom: interaction.custom.length } } : {}),
   };
   if (joint.subgroups.length === 0)
     return [{ ...all, first: true, bolts: joint.boltCount, fastener: '', lot: '', preload: '', aim: '', setting: '', tool: '' }];
-  return joint.subgroups.map((subgroup, at) => ({ ...all, first: at === 0, ...subgroupCells(subgroup, units) }));
+  return joint.subgroups.map((subgroup, at) => ({ ...all, first: at === 0, ...subgroupCells(subgroup, units, words) }));
 }
 
 function subgroupCells(
   subgroup: SubgroupPlan,
   units: UnitSystem,
+  words: Words,
 ): Omit<JointRow, 'tag' | 'title' | 'verdict' | 'rule' | 'reasons' | 'first'> {
   const { lot, ...bare } = subgroup;
   const { tightening } = subgroup;
@@ -52,11 +56,11 @@ function subgroupCells(
   const tools = new Set(tightening?.steps.flatMap(({ setting }) => setting?.tool ?? []));
   return {
     bolts: subgroup.positions.length,
-    fastener: fastenerText(bare, units),
+    fastener: fastenerText(bare, units, words),
     lot: lot ?? '',
-    preload: tightening ? spoken(units).force(tightening.target.value) : '',
-    aim: last ? aimText(last, units) : '',
-    setting: last ? bigText(last, units) : '',
+    preload: tightening ? spoken(units, words).force(tightening.target.value) : '',
+    aim: last ? aimText(last, units, words) : '',
+    setting: last ? bigText(last, units, words) : '',
     tool: [...tools].join(', '),
   };
 }

@@ -1,7 +1,9 @@
 import type { HeadingMeans } from '@clampwright/papers/read';
+import type { Language } from '@clampwright/words/app';
 import { desk } from '../draft/desk.ts';
 import type { Files } from '../draft/draft.ts';
 import { watched } from '../job/store.ts';
+import { settingsNow, whenSettingsChange } from '../ui/settings.ts';
 import type { Engine } from './engine.ts';
 import type { PlanView } from './view.ts';
 import { openLine } from './wire.ts';
@@ -38,17 +40,21 @@ export const engine = new Proxy({} as Asks, {
 
 let sent: Files = new Map();
 let running: Promise<void> | undefined;
+let spoken: Language | undefined;
 
 /** Plans what is on the desk; while one planning runs, only the last of further edits waits. `means`: what a person says of headings. */
 async function follow(means?: readonly HeadingMeans[]): Promise<void> {
   for (;;) {
     const files = desk.get()?.draft.files;
-    if (!files || (files === planning.get().files && !means)) return;
+    const { language } = settingsNow();
+    if (!files || (files === planning.get().files && language === spoken && !means)) return;
     planning.set({ ...planning.get(), busy: true });
     const put = [...files].filter(([name, bytes]) => sent.get(name) !== bytes);
     const drop = [...sent.keys()].filter((name) => !files.has(name));
     sent = files;
     try {
+      if (language !== spoken) await line.ask('speak', language);
+      spoken = language;
       const view = await line.ask<PlanView>('plan', put, drop, means);
       planning.set({ files, view, busy: false, failed: undefined });
     } catch (error) {
@@ -74,3 +80,4 @@ export async function tell(means: readonly HeadingMeans[]): Promise<string | und
 }
 
 desk.subscribe(() => void start());
+whenSettingsChange(() => void start());

@@ -43,8 +43,9 @@ export function change(more: Partial<Settings>): void {
   for (const listener of listeners) listener();
 }
 
-const subscribe = (listener: () => void) => {
+export const whenSettingsChange = (listener: () => void) => {
   listeners.add(listener);
   return () => listeners.delete(listener);
 };
-export const useSettings = (): Settings => useSyncExternalStore(subscribe, () => settings);
+export const settingsNow = (): Settings => settings;
+export const useSettings = (): Settings => useSyncExternalStore(whenSettingsChange, settingsNow);

@@ -10,6 +10,7 @@ import type {
   StepPlan,
   ValveCaution,
 } from '@clampwright/core';
+import { clauseText } from '../clause-text.ts';
 import { type Language, localeOf } from '../language.ts';
 import { ENGLISH_CATALOGUE, type NoticeWords, noticeWords } from '../notice.ts';
 import type { NoticeCatalogue } from '../notice-texts.ts';
@@ -126,7 +127,7 @@ export function speaker(language: Language, { app, trade, notice }: Texts): Spea
       rule: term,
       source({ standard, edition, clause, provenance }) {
         const from = standard === provenance || provenance === 'published' ? '' : trade.provenance[provenance];
-        return `${term(standard)}${edition === undefined ? '' : `:${edition}`}${clause === undefined ? '' : `, ${clause}`}${from === '' ? '' : ` (${from})`}`;
+        return `${term(standard)}${edition === undefined ? '' : `:${edition}`}${clause === undefined ? '' : `, ${clauseText(clause, language)}`}${from === '' ? '' : ` (${from})`}`;
       },
       moment: (at) => new Date(at).toLocaleString(locale),
       time: (at) => at.toLocaleTimeString(locale),

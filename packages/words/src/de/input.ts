@@ -27,15 +27,17 @@ export const inputTexts = {
   'column-missing': { says: 'Die Spalte „{wanted}“ fehlt.', remedy: 'Ergänzen, mit einer der Überschriften aus docs/columns.md.' },
   'column-twice': {
     says: 'Die Überschrift „{heading}“ bedeutet {meaning}, „{other}“ ebenso.',
-    remedy: 'Eine von beiden behalten, oder sagen, welche es ist: --map "{heading}={meaning}".',
+    remedy: 'Eine von beiden behalten, oder sagen, welche es ist, an der Überschrift in der App oder mit --map "{heading}={meaning}".',
   },
   'column-unclear': {
     says: 'Die Überschrift „{heading}“ kann bedeuten: {candidates}.',
-    remedy: 'Einmal sagen, was sie bedeutet: --map "{heading}={example}", oder --map "{heading}=ignore". mapping.yaml merkt es sich.',
+    remedy:
+      'Einmal sagen, was sie bedeutet, an der Überschrift in der App oder mit --map "{heading}={example}", oder --map "{heading}=ignore". mapping.yaml merkt es sich.',
   },
   'column-asked': {
     says: 'Keine Überschrift bedeutet {wanted}; nicht verstanden wurden {candidates}.',
-    remedy: 'Ist es eine davon, einmal sagen: --map "{example}={wanted}". Sonst die Spalte ergänzen.',
+    remedy:
+      'Ist es eine davon, einmal sagen, an der Überschrift in der App oder mit --map "{example}={wanted}". Sonst die Spalte ergänzen.',
   },
   'heading-map-unused': {
     says: '--map "{heading}={means}" passt auf keine Tabelle dieses Auftrags.',

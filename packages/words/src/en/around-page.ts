@@ -1,7 +1,5 @@
 /** Time, energy, checks and inspection, on page, card and in the terminal. */
 export const AROUND_TEXTS = {
-  'work.assumed': 'The clamped thickness is not known: a ramp of 60° was taken for every bolt.',
-  'inspection.title': 'Inspection',
   'inspected.accepted': 'Accepted',
   'inspected.rejected': 'Rejected',
   'inspected.not finished': 'Not finished: no verdict yet',

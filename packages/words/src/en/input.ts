@@ -27,15 +27,16 @@ export const inputTexts = {
   },
   'column-twice': {
     says: 'The heading “{heading}” means {meaning}, and so does “{other}”.',
-    remedy: 'Keep one of the two, or say which one it is: --map "{heading}={meaning}".',
+    remedy: 'Keep one of the two, or say which one it is, at its heading in the app or by --map "{heading}={meaning}".',
   },
   'column-unclear': {
     says: 'The heading “{heading}” may mean: {candidates}.',
-    remedy: 'Say once what it means: --map "{heading}={example}", or --map "{heading}=ignore". It is remembered in mapping.yaml.',
+    remedy:
+      'Say once what it means, at its heading in the app or by --map "{heading}={example}", or --map "{heading}=ignore". It is remembered in mapping.yaml.',
   },
   'column-asked': {
     says: 'No heading means {wanted}; not understood were {candidates}.',
-    remedy: 'If it is one of these, say so once: --map "{example}={wanted}". Else add the column.',
+    remedy: 'If it is one of these, say so once, at its heading in the app or by --map "{example}={wanted}". Else add the column.',
   },
   'heading-map-unused': {
     says: '--map "{heading}={means}" fits no table of this job.',

@@ -27,15 +27,17 @@ export const inputTexts = {
   'column-missing': { says: 'Falta la columna «{wanted}».', remedy: 'Añadirla, con uno de los encabezados de docs/columns.md.' },
   'column-twice': {
     says: 'El encabezado «{heading}» significa {meaning}, y «{other}» también.',
-    remedy: 'Dejar uno de los dos, o decir cuál es: --map "{heading}={meaning}".',
+    remedy: 'Dejar uno de los dos, o decir cuál es, en su encabezado en la aplicación o con --map "{heading}={meaning}".',
   },
   'column-unclear': {
     says: 'El encabezado «{heading}» puede significar: {candidates}.',
-    remedy: 'Decir una vez qué significa: --map "{heading}={example}", o --map "{heading}=ignore". Se recuerda en mapping.yaml.',
+    remedy:
+      'Decir una vez qué significa, en su encabezado en la aplicación o con --map "{heading}={example}", o --map "{heading}=ignore". Se recuerda en mapping.yaml.',
   },
   'column-asked': {
     says: 'Ningún encabezado significa {wanted}; no se entendieron {candidates}.',
-    remedy: 'Si es uno de estos, decirlo una vez: --map "{example}={wanted}". Si no, añadir la columna.',
+    remedy:
+      'Si es uno de estos, decirlo una vez, en su encabezado en la aplicación o con --map "{example}={wanted}". Si no, añadir la columna.',
   },
   'heading-map-unused': {
     says: '--map "{heading}={means}" no encaja con ninguna tabla de este trabajo.',

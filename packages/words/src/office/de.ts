@@ -121,6 +121,10 @@ export const OFFICE_DE: OfficeTexts = {
   'desk.open-demo': 'Vorführung öffnen',
   'desk.not-understood':
     'Das ist weder Verbindungsliste noch Modell noch Auftragsordner. Eine Liste ist CSV oder XLSX; in einem Ordner liegt job.yaml.',
+  'desk.unreadable':
+    '{file} konnte nicht gelesen werden: Die Datei wurde inzwischen geändert, verschoben oder gesperrt. Nichts wurde übernommen. Bitte erneut wählen.',
+  'desk.too-large':
+    '{file} wird ausgepackt größer, als ein Auftragsordner sein darf. Nichts wurde übernommen. Die Dateien selbst wählen, ohne Fotos und Filme.',
   'desk.drafts': 'Entwürfe in diesem Browser',
   'desk.no-drafts': 'Noch keine.',
   'desk.changed': 'geändert {time}',
@@ -134,7 +138,7 @@ export const OFFICE_DE: OfficeTexts = {
 
   // a joint list before it is taken
   'list.title': 'Verbindungsliste',
-  'list.none': 'In dieser Datei wurde keine Verbindungsliste gefunden.',
+  'list.none': 'In dieser Datei wurde keine Verbindungsliste gefunden. Der Entwurf ist, wie er war.',
   'list.read':
     '{joints, plural, one {# Verbindung} other {# Verbindungen}} mit {bolts, plural, one {# Schraube} other {# Schrauben}} verstanden; {faults, plural, =0 {nichts ist dazu zu sagen} one {# Sache ist dazu zu sagen} other {# Sachen sind dazu zu sagen}}.',
   'list.rule-set': 'Angezogen nach',
@@ -149,6 +153,7 @@ export const OFFICE_DE: OfficeTexts = {
   'list.not-understood': 'nicht verstanden',
   'list.ignore': 'nichts, was gebraucht wird',
   'list.faults': 'Was dazu zu sagen ist',
+  'list.marked': 'Kopie mit markierten Fehlern speichern',
   'list.joints': 'Verbindungen',
   'list.bolts': '{bolts, plural, one {# Schraube} other {# Schrauben}}',
   'list.more': 'und {count} weitere',
@@ -184,6 +189,14 @@ export const OFFICE_DE: OfficeTexts = {
   'define.work-date': 'Tag der Arbeit',
   'define.work-date-hint': 'Kalibrierscheine und Befähigungen gelten an diesem Tag oder nicht.',
   'define.units': 'Einheiten',
+  'define.choice-metric': 'metrisch',
+  'define.choice-US': 'US',
+  'define.choice-hard': 'hart',
+  'define.choice-soft': 'weich',
+  'define.choice-inside': 'innen',
+  'define.choice-outside': 'außen',
+  'define.choice-mirrored': 'ihrem Spiegelbild',
+  'define.choice-ground': 'dem Boden',
   'define.execution-class': 'Ausführungsklasse',
   'define.execution-class-hint': 'EN 1090-2: entscheidet, wie viele Schrauben geprüft werden.',
   'define.crews': 'Kolonnen',
@@ -301,6 +314,7 @@ export const OFFICE_DE: OfficeTexts = {
   'define.files-text': 'Der Entwurf ist ein Auftragsordner: die Befehlszeile liest dieselben Dateien.',
   'define.all-files': 'Alle Dateien',
   'define.add-files': 'Dateien hinzufügen',
+  'define.replaced': 'An der Stelle früherer: {files}. Die Änderung lässt sich zurücknehmen.',
   'define.save-file': 'Datei sichern',
   'define.remove-file': 'Datei entfernen',
   'define.not-text': 'Diese Datei ist kein Text.',
@@ -342,7 +356,7 @@ export const OFFICE_DE: OfficeTexts = {
   'sheet.col-verdict': 'Urteil',
   'sheet.col-bolts': 'Schrauben',
   'sheet.col-rule': 'Regelwerk',
-  'sheet.col-preload': 'Vorspannkraft',
+  'sheet.col-preload': 'Vorspann\u00adkraft',
   'sheet.col-aim': 'Endwert',
   'sheet.col-setting': 'Einstellung',
   'sheet.col-tool': 'Werkzeug',

@@ -121,6 +121,10 @@ export const OFFICE_PL: OfficeTexts = {
   'desk.empty': 'Zacznij od pustego',
   'desk.open-demo': 'Otwórz pokaz',
   'desk.not-understood': 'To nie jest lista połączeń, model ani folder zlecenia. Lista to CSV lub XLSX; w folderze jest job.yaml.',
+  'desk.unreadable':
+    'Nie udało się odczytać {file}: w międzyczasie plik zmieniono, przeniesiono lub zablokowano. Nic nie przejęto. Wybrać go ponownie.',
+  'desk.too-large':
+    '{file} po rozpakowaniu jest większy, niż może być folder zlecenia. Nic nie przejęto. Wybrać same pliki, bez zdjęć i filmów.',
   'desk.drafts': 'Szkice w tej przeglądarce',
   'desk.no-drafts': 'Jeszcze żadnych.',
   'desk.changed': 'zmieniono {time}',
@@ -134,7 +138,7 @@ export const OFFICE_PL: OfficeTexts = {
 
   // a joint list before it is taken
   'list.title': 'Lista połączeń',
-  'list.none': 'W tym pliku nie znaleziono listy połączeń.',
+  'list.none': 'W tym pliku nie znaleziono listy połączeń. Szkic jest taki, jaki był.',
   'list.read':
     'Zrozumiano {joints, plural, one {# połączenie} few {# połączenia} many {# połączeń} other {# połączenia}}, {bolts, plural, one {# śruba} few {# śruby} many {# śrub} other {# śruby}}; {faults, plural, =0 {bez uwag} one {# uwaga} few {# uwagi} many {# uwag} other {# uwagi}}.',
   'list.rule-set': 'Dokręcane według',
@@ -148,6 +152,7 @@ export const OFFICE_PL: OfficeTexts = {
   'list.not-understood': 'nie zrozumiano',
   'list.ignore': 'nic potrzebnego',
   'list.faults': 'Uwagi',
+  'list.marked': 'Zapisz kopię z zaznaczonymi błędami',
   'list.joints': 'Połączenia',
   'list.bolts': '{bolts, plural, one {# śruba} few {# śruby} many {# śrub} other {# śruby}}',
   'list.more': 'i jeszcze {count}',
@@ -182,6 +187,14 @@ export const OFFICE_PL: OfficeTexts = {
   'define.work-date': 'Dzień pracy',
   'define.work-date-hint': 'Na ten dzień oceniane są świadectwa i kwalifikacje.',
   'define.units': 'Jednostki',
+  'define.choice-metric': 'metryczne',
+  'define.choice-US': 'USA',
+  'define.choice-hard': 'twarde',
+  'define.choice-soft': 'miękkie',
+  'define.choice-inside': 'wewnątrz',
+  'define.choice-outside': 'na zewnątrz',
+  'define.choice-mirrored': 'odbiciu lustrzanym',
+  'define.choice-ground': 'podłożu',
   'define.execution-class': 'Klasa wykonania',
   'define.execution-class-hint': 'EN 1090-2: decyduje, ile śrub się kontroluje.',
   'define.crews': 'Brygady',
@@ -297,6 +310,7 @@ export const OFFICE_PL: OfficeTexts = {
   'define.files-text': 'Szkic jest folderem zlecenia: wiersz poleceń czyta te same pliki.',
   'define.all-files': 'Wszystkie pliki',
   'define.add-files': 'Dodaj pliki',
+  'define.replaced': 'W miejsce wcześniejszych: {files}. Zmianę można cofnąć.',
   'define.save-file': 'Zapisz plik',
   'define.remove-file': 'Usuń plik',
   'define.not-text': 'Ten plik nie jest tekstem.',

@@ -24,15 +24,17 @@ export const inputTexts = {
   'column-missing': { says: 'Brak kolumny „{wanted}”.', remedy: 'Dodać ją, z jednym z nagłówków z docs/columns.md.' },
   'column-twice': {
     says: 'Nagłówek „{heading}” znaczy {meaning}, tak samo „{other}”.',
-    remedy: 'Zostawić jeden z dwóch albo powiedzieć, który to: --map "{heading}={meaning}".',
+    remedy: 'Zostawić jeden z dwóch albo powiedzieć, który to, przy nagłówku w aplikacji albo przez --map "{heading}={meaning}".',
   },
   'column-unclear': {
     says: 'Nagłówek „{heading}” może znaczyć: {candidates}.',
-    remedy: 'Powiedzieć raz, co znaczy: --map "{heading}={example}" albo --map "{heading}=ignore". Zapamięta to mapping.yaml.',
+    remedy:
+      'Powiedzieć raz, co znaczy, przy nagłówku w aplikacji albo przez --map "{heading}={example}" albo --map "{heading}=ignore". Zapamięta to mapping.yaml.',
   },
   'column-asked': {
     says: 'Żaden nagłówek nie znaczy {wanted}; nie zrozumiano: {candidates}.',
-    remedy: 'Jeśli to jeden z nich, powiedzieć to raz: --map "{example}={wanted}". W przeciwnym razie dodać kolumnę.',
+    remedy:
+      'Jeśli to jeden z nich, powiedzieć to raz, przy nagłówku w aplikacji albo przez --map "{example}={wanted}". W przeciwnym razie dodać kolumnę.',
   },
   'heading-map-unused': {
     says: '--map "{heading}={means}" nie pasuje do żadnej tabeli tego zlecenia.',

@@ -1,8 +1,15 @@
 import { TRADE_DE } from '../app/trade-de.ts';
 import { NOTICES_DE } from '../de/index.ts';
+import { FORCES_DE } from './forces-de.ts';
 import type { PaperTexts, PrintedTexts } from './texts.ts';
 
 const PRINTED: PrintedTexts = {
+  ...FORCES_DE,
+  'faults.sheet': 'Gefunden',
+  'faults.level': 'Gewicht',
+  'faults.place': 'Wo',
+  'faults.says': 'Was nicht stimmt',
+  'faults.remedy': 'Was abhilft',
   'page.plan': 'Schraubplan',
   'job.site': 'Ort',
   'job.date': 'Arbeitstag',

@@ -1,8 +1,15 @@
 import { TRADE_ES } from '../app/trade-es.ts';
 import { NOTICES_ES } from '../es/index.ts';
+import { FORCES_ES } from './forces-es.ts';
 import type { PaperTexts, PrintedTexts } from './texts.ts';
 
 const PRINTED: PrintedTexts = {
+  ...FORCES_ES,
+  'faults.sheet': 'Hallazgos',
+  'faults.level': 'Peso',
+  'faults.place': 'Dónde',
+  'faults.says': 'Qué no está bien',
+  'faults.remedy': 'Qué lo remedia',
   'page.plan': 'Plan de apriete',
   'job.site': 'Lugar',
   'job.date': 'Día de trabajo',

@@ -1,8 +1,15 @@
 import { TRADE_PL } from '../app/trade-pl.ts';
 import { NOTICES_PL } from '../pl/index.ts';
+import { FORCES_PL } from './forces-pl.ts';
 import type { PaperTexts, PrintedTexts } from './texts.ts';
 
 const PRINTED: PrintedTexts = {
+  ...FORCES_PL,
+  'faults.sheet': 'Znalezione',
+  'faults.level': 'Waga',
+  'faults.place': 'Gdzie',
+  'faults.says': 'Co się nie zgadza',
+  'faults.remedy': 'Co pomoże',
   'page.plan': 'Plan skręcania',
   'job.site': 'Miejsce',
   'job.date': 'Dzień pracy',

@@ -1,8 +1,15 @@
 import { TRADE_PT } from '../app/trade-pt.ts';
 import { NOTICES_PT } from '../pt/index.ts';
+import { FORCES_PT } from './forces-pt.ts';
 import type { PaperTexts, PrintedTexts } from './texts.ts';
 
 const PRINTED: PrintedTexts = {
+  ...FORCES_PT,
+  'faults.sheet': 'Encontrado',
+  'faults.level': 'Peso',
+  'faults.place': 'Onde',
+  'faults.says': 'O que não está bem',
+  'faults.remedy': 'O que resolve',
   'page.plan': 'Plano de aperto',
   'job.site': 'Local',
   'job.date': 'Dia de trabalho',

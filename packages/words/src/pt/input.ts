@@ -27,15 +27,16 @@ export const inputTexts = {
   'column-missing': { says: 'Falta a coluna «{wanted}».', remedy: 'Juntá-la, com um dos títulos de docs/columns.md.' },
   'column-twice': {
     says: 'O título «{heading}» significa {meaning}, e «{other}» também.',
-    remedy: 'Deixar um dos dois, ou dizer qual é: --map "{heading}={meaning}".',
+    remedy: 'Deixar um dos dois, ou dizer qual é, no título na aplicação ou com --map "{heading}={meaning}".',
   },
   'column-unclear': {
     says: 'O título «{heading}» pode significar: {candidates}.',
-    remedy: 'Dizer uma vez o que significa: --map "{heading}={example}", ou --map "{heading}=ignore". Fica lembrado em mapping.yaml.',
+    remedy:
+      'Dizer uma vez o que significa, no título na aplicação ou com --map "{heading}={example}", ou --map "{heading}=ignore". Fica lembrado em mapping.yaml.',
   },
   'column-asked': {
     says: 'Nenhum título significa {wanted}; não se entenderam {candidates}.',
-    remedy: 'Se for um destes, dizê-lo uma vez: --map "{example}={wanted}". Senão, juntar a coluna.',
+    remedy: 'Se for um destes, dizê-lo uma vez, no título na aplicação ou com --map "{example}={wanted}". Senão, juntar a coluna.',
   },
   'heading-map-unused': {
     says: '--map "{heading}={means}" não serve a nenhuma tabela deste trabalho.',

@@ -16,7 +16,8 @@ export function columnsPage(): string {
   });
   return `# What columns mean
 
-CSV and XLSX alike: columns in any order, below title rows, units in the heading (\`bolt length [mm]\`) or in the cell. A heading that may mean
+CSV and XLSX alike: columns in any order, below title rows, units in the heading (\`bolt length [mm]\`), in a row of their
+own below it, or in the cell. Headings may stand in two rows, \`Bolt\` above \`Size\` and \`Length\`. A pressure table may run down or across. A heading that may mean
 several things is asked; \`clampwright plan FOLDER --map "Bolt Ø=size"\` says once what it means (\`=ignore\`: nothing; \`=bolt length [mm]\`: with its
 unit), and mapping.yaml of the job folder remembers it for every table with the same headings. A sheet of a workbook is named behind a #:
 \`joints: list.xlsx#Bolts\`. Made by \`npx vitest run packages/papers/src/read/headings -u\`.

@@ -24,7 +24,13 @@ export function ChartTable({ file, label }: { readonly file: string; readonly la
     () => headings.map((head, at) => ({ key: `${at} ${head}`, head, width: at === 0 ? 120 : Math.max(70, 9 * head.length + 16) })),
     [headings],
   );
-  if (!csv) return <Soft>{say('define.chart-elsewhere', { file })}</Soft>;
+  if (!csv)
+    return (
+      <>
+        {said.length === 0 ? <Soft>{say('define.chart-elsewhere', { file })}</Soft> : null}
+        <NoticeList notices={said} most={20} />
+      </>
+    );
   return (
     <>
       <Grid

@@ -3,13 +3,20 @@ import type { Path } from './use-yaml.ts';
 import type { YamlField } from './yaml-form.tsx';
 import type { YamlColumn } from './yaml-table.tsx';
 
+const TOOL_KINDS = ['battery', 'electric', 'pneumatic', 'hydraulic', 'torque multiplier', 'click wrench'] as const;
 const ZONES = ['none', '0', '1', '2', '20', '21', '22'] as const;
 
 export const JOB: readonly YamlField[] = [
   { path: ['title'], label: 'define.job-title' },
   { path: ['site'], label: 'define.site' },
   { path: ['work-date'], label: 'define.work-date', hint: 'define.work-date-hint', kind: 'date' },
-  { path: ['units'], label: 'define.units', only: true, choices: ['metric', 'US'] },
+  {
+    path: ['units'],
+    label: 'define.units',
+    only: true,
+    choices: ['metric', 'US'],
+    named: (one) => `define.choice-${one as 'metric' | 'US'}`,
+  },
   {
     path: ['execution-class'],
     label: 'define.execution-class',
@@ -88,7 +95,8 @@ export const TOOL: readonly YamlField[] = [
     path: ['kind'],
     label: 'define.kind',
     only: true,
-    choices: ['battery', 'electric', 'pneumatic', 'hydraulic', 'torque multiplier', 'click wrench'],
+    choices: TOOL_KINDS,
+    named: (one) => `store.kind-${one as (typeof TOOL_KINDS)[number]}`,
   },
   { path: ['arm'], label: 'define.arm', hint: 'define.arm-hint' },
   { path: ['arm-rating'], label: 'define.arm-rating' },
@@ -102,7 +110,13 @@ export const CERTIFICATE: readonly YamlField[] = [
   { path: ['certificate', 'calibrated'], label: 'define.calibrated', kind: 'date' },
   { path: ['certificate', 'due'], label: 'define.due', kind: 'date' },
   { path: ['certificate', 'uncertainty'], label: 'define.uncertainty', hint: 'define.uncertainty-hint' },
-  { path: ['certificate', 'joint-rate'], label: 'define.joint-rate', only: true, choices: ['hard', 'soft'] },
+  {
+    path: ['certificate', 'joint-rate'],
+    label: 'define.joint-rate',
+    only: true,
+    choices: ['hard', 'soft'],
+    named: (one) => `define.choice-${one as 'hard' | 'soft'}`,
+  },
 ];
 
 export const SOCKETS: ListOf = {
@@ -130,7 +144,13 @@ export const MEMBERS = {
     { path: ['ring', 'outer'], label: 'define.outer' },
     { path: ['ring', 'thickness'], label: 'define.thickness' },
     { path: ['ring', 'wall'], label: 'define.wall' },
-    { path: ['ring', 'wall-side'], label: 'define.wall-side', only: true, choices: ['inside', 'outside'] },
+    {
+      path: ['ring', 'wall-side'],
+      label: 'define.wall-side',
+      only: true,
+      choices: ['inside', 'outside'],
+      named: (one) => `define.choice-${one as 'inside' | 'outside'}`,
+    },
     { path: ['ring', 'hub-outer'], label: 'define.hub-outer' },
     { path: ['ring', 'hub-length'], label: 'define.hub-length' },
     { path: ['ring', 'land', 'inner'], label: 'define.land-inner' },
@@ -141,7 +161,13 @@ export const MEMBERS = {
     { path: ['plates', 'width'], label: 'define.width' },
     { path: ['plates', 'height'], label: 'define.height' },
     { path: ['plates', 'thickness'], label: 'define.thickness' },
-    { path: ['plates', 'support'], label: 'define.support', only: true, choices: ['mirrored', 'ground'] },
+    {
+      path: ['plates', 'support'],
+      label: 'define.support',
+      only: true,
+      choices: ['mirrored', 'ground'],
+      named: (one) => `define.choice-${one as 'mirrored' | 'ground'}`,
+    },
     { path: ['plates', 'bed-thickness'], label: 'define.bed-thickness' },
     { path: ['plates', 'bed-modulus'], label: 'define.bed-modulus' },
   ],

@@ -1,12 +1,14 @@
 import { zipFolder } from '@clampwright/papers/edit';
+import { useState } from 'react';
 import { Link } from 'wouter';
 import { change, desk } from '../../../draft/desk.ts';
 import { withFiles } from '../../../draft/draft.ts';
+import { bytesOfAll, chosenIn } from '../../../draft/take-files.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
 import { planning } from '../../../planning/planning.ts';
 import css from '../../../ui/page.module.css';
-import { Button, Field, LinkButton, Section, Soft } from '../../../ui/page.tsx';
+import { Banner, Button, Field, LinkButton, Section, Soft } from '../../../ui/page.tsx';
 import { save } from '../../../ui/save.ts';
 import { NoticeList } from '../shell/notice-list.tsx';
 import own from './define.module.css';
@@ -21,9 +23,13 @@ export function FilesPart({ which }: { readonly which: string | undefined }) {
   const { files, name } = here.draft;
   const bytes = which === undefined ? undefined : files.get(which);
   const said = view?.notices.filter(({ place }) => which === undefined || place?.file === which) ?? [];
-  const add = async (chosen: FileList | null) => {
-    const more = await Promise.all([...(chosen ?? [])].map(async (file) => [file.name, new Uint8Array(await file.arrayBuffer())] as const));
-    change((before) => withFiles(before, Object.fromEntries(more)));
+  const [told, setSaid] = useState<string>();
+  const add = async (chosen: readonly File[]) => {
+    const more = await bytesOfAll(chosen);
+    if (typeof more === 'string') return setSaid(say('desk.unreadable', { file: more }));
+    const replaced = more.map(([file]) => file).filter((file) => files.has(file));
+    setSaid(replaced.length === 0 ? undefined : say('define.replaced', { files: replaced.join(', ') }));
+    return change((before) => withFiles(before, Object.fromEntries(more)));
   };
   if (which !== undefined && bytes)
     return (
@@ -69,10 +75,11 @@ export function FilesPart({ which }: { readonly which: string | undefined }) {
           </li>
         ))}
       </ul>
+      {told === undefined ? null : <Banner level="mind">{told}</Banner>}
       <div className={own.bar}>
         <Button onClick={() => save(`${name}.zip`, zipFolder(files))}>{say('desk.zip')}</Button>
         <Field label={say('define.add-files')}>
-          <input type="file" multiple onChange={(event) => void add(event.target.files)} />
+          <input type="file" multiple onChange={(event) => void add(chosenIn(event.target))} />
         </Field>
       </div>
     </>

@@ -4,8 +4,10 @@ import { useMemo, useState } from 'react';
 import { useLocation } from 'wouter';
 import { change, desk } from '../../../draft/desk.ts';
 import { withFiles } from '../../../draft/draft.ts';
+import { bytesOfAll, chosenIn } from '../../../draft/take-files.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
+import { useWords } from '../../../language/words.ts';
 import { planning, tell } from '../../../planning/planning.ts';
 import type { ListHead } from '../../../planning/view.ts';
 import css from '../../../ui/page.module.css';
@@ -22,10 +24,12 @@ import { choicesOf, columnOf, headingOf, listFile, widthOf } from './joint-list.
 /** The joint list, edited in place; what the reader says of a cell stands at the cell, and in a list below. */
 export function JointsPart({ which }: { readonly which: string | undefined }) {
   const say = useOffice();
+  const { term } = useWords();
   const [, goToPage] = useLocation();
   const here = useWatched(desk)!;
   const { view } = useWatched(planning);
   const [wish, setWish] = useState<At>();
+  const [unread, setUnread] = useState<string>();
   const { files } = here.draft;
   const file = listFile(files);
   const bytes = files.get(file);
@@ -45,11 +49,13 @@ export function JointsPart({ which }: { readonly which: string | undefined }) {
           key: `${at} ${heading}`,
           head: heading,
           width: widthOf(field, heading),
-          ...(field !== undefined && known!.says !== heading.replace(/ [[(].*$/, '') ? { meaning: `= ${known!.says}` } : {}),
+          ...(known?.says !== undefined && field !== undefined && meansMore(known.says, heading)
+            ? { meaning: `= ${term(known.says)}` }
+            : {}),
           ...(usual && usual.length > 0 ? { choices: usual } : {}),
         };
       }),
-    [headings, head, choices],
+    [headings, head, choices, term],
   );
   const records = csv?.records;
   const rows = useMemo(() => records?.slice(headAt).map(({ cells }) => cells) ?? [], [records, headAt]);
@@ -75,6 +81,7 @@ export function JointsPart({ which }: { readonly which: string | undefined }) {
   const open = head?.columns.filter(({ heading, field }) => heading !== '' && field === undefined && isAsked(ofList, heading)) ?? [];
   return (
     <>
+      {unread === undefined ? null : <Banner level="mind">{say('desk.unreadable', { file: unread })}</Banner>}
       <div className={own.bar}>
         <label>
           {say('define.add-column')}
@@ -84,7 +91,7 @@ export function JointsPart({ which }: { readonly which: string | undefined }) {
               .filter(([field]) => !has.has(field))
               .map(([field, { says: meaning }]) => (
                 <option key={field} value={field}>
-                  {meaning}
+                  {term(meaning)}
                 </option>
               ))}
           </select>
@@ -96,12 +103,13 @@ export function JointsPart({ which }: { readonly which: string | undefined }) {
             type="file"
             accept=".csv,.txt,.tsv,.xlsx,.xlsm,.ifc"
             onChange={(event) => {
-              const [chosen] = event.target.files ?? [];
+              const [chosen] = chosenIn(event.target);
               if (!chosen) return;
-              void chosen.arrayBuffer().then((content) => {
+              void bytesOfAll([chosen]).then((found) => {
+                if (typeof found === 'string') return setUnread(found);
                 const kind = /\.ifc$/i.test(chosen.name) ? 'model' : 'list';
-                incoming.set({ kind, name: chosen.name, bytes: new Uint8Array(content), into: here.draft.id });
-                goToPage('/office/list');
+                incoming.set({ kind, name: chosen.name, bytes: found[0]![1], into: here.draft.id });
+                return goToPage('/office/list');
               });
             }}
           />
@@ -128,7 +136,7 @@ export function JointsPart({ which }: { readonly which: string | undefined }) {
               <option value="ignore">{say('list.ignore')}</option>
               {Object.entries(JOINT_FIELDS).map(([field, { says: meaning }]) => (
                 <option key={field} value={field}>
-                  {meaning}
+                  {term(meaning)}
                 </option>
               ))}
             </select>
@@ -162,6 +170,9 @@ export function JointsPart({ which }: { readonly which: string | undefined }) {
     </>
   );
 }
+
+/** Whether a heading is written otherwise than what it means. */
+const meansMore = (meaning: string, heading: string): boolean => meaning !== heading.replace(/ [[(].*$/, '');
 
 const NONE: readonly Notice[] = [];
 const MOST_SHOWN = 50;

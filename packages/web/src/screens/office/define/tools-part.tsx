@@ -2,7 +2,8 @@ import { changeYaml, type YamlChange } from '@clampwright/papers/edit';
 import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { change, desk } from '../../../draft/desk.ts';
-import { withFiles } from '../../../draft/draft.ts';
+import { type Files, withFiles } from '../../../draft/draft.ts';
+import { bytesOfAll, chosenIn } from '../../../draft/take-files.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
 import { useNotice } from '../../../language/speech.tsx';
@@ -101,8 +102,12 @@ function Chart({ at, tool }: { readonly at: number; readonly tool: ToolEntry }) 
         'tools.yaml': changeYaml(files.get('tools.yaml')!, [{ kind: 'set', path: ['tools', at, 'chart'], value: name }]),
       }),
     );
+  const [unread, setUnread] = useState<string>();
   const drop = async (chosen: File | undefined) => {
-    if (chosen) put(`charts/${chosen.name}`, new Uint8Array(await chosen.arrayBuffer()));
+    const found = await bytesOfAll(chosen ? [chosen] : []);
+    setUnread(typeof found === 'string' ? found : undefined);
+    if (typeof found === 'string') return;
+    for (const [name, bytes] of found) put(chartName(name, tool, here.draft.files), bytes);
   };
   const begin = ({ head, rows }: ReturnType<typeof emptyChart>) =>
     put(
@@ -119,15 +124,22 @@ function Chart({ at, tool }: { readonly at: number; readonly tool: ToolEntry }) 
       <DropZone className={own.bar} onDropped={(data) => void drop(data.files[0])}>
         <label className={css.button}>
           {say('define.chart-file')}
-          <input hidden type="file" accept=".csv,.txt,.tsv,.xlsx,.xlsm" onChange={(event) => void drop(event.target.files?.[0])} />
+          <input hidden type="file" accept=".csv,.txt,.tsv,.xlsx,.xlsm" onChange={(event) => void drop(chosenIn(event.target)[0])} />
         </label>
       </DropZone>
+      {unread === undefined ? null : <Banner level="mind">{say('desk.unreadable', { file: unread })}</Banner>}
       <details>
         <summary>{say('define.type-chart')}</summary>
         <EmptyChart label={say(there ? 'define.chart-afresh' : 'define.chart-begin')} onBegin={begin} />
       </details>
     </>
   );
+}
+
+/** A chart goes where its name is free, or in the place of the tool's own: never over the chart of another. */
+function chartName(name: string, { serial, chart }: ToolEntry, files: Files): string {
+  const wanted = [`charts/${name}`, `charts/${serial ?? 'tool'} ${name}`];
+  return wanted.find((one) => one === chart || !files.has(one)) ?? `charts/${serial ?? 'tool'} ${files.size} ${name}`;
 }
 
 /** A tool is its serial number; all else can follow. */

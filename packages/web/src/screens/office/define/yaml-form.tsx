@@ -2,6 +2,7 @@ import type { OfficeKey } from '@clampwright/words/office';
 import { useEffect, useId, useRef, useState } from 'react';
 import { useOffice } from '../../../language/office-speech.tsx';
 import { useNotice } from '../../../language/speech.tsx';
+import { useWords } from '../../../language/words.ts';
 import { Check } from '../../../ui/page.tsx';
 import { Choices } from '../shell/choices.tsx';
 import own from './define.module.css';
@@ -16,6 +17,8 @@ export interface YamlField {
   /** what it may be, with a name where the value is none to read; free text beside it unless `only` */
   readonly choices?: readonly (string | readonly [string, string])[];
   readonly only?: boolean;
+  /** how a choice is read; by its word where nothing is said */
+  readonly named?: (choice: string) => OfficeKey;
 }
 
 /** After so long without a further letter what is typed is taken: the plan follows while one types. */
@@ -43,6 +46,7 @@ export function YamlForm({
 function YamlFieldInput({ file, base, field }: { readonly file: string; readonly base: Path; readonly field: YamlField }) {
   const say = useOffice();
   const { says, remedy } = useNotice();
+  const { term } = useWords();
   const yaml = useYaml(file);
   const path = [...base, ...field.path];
   const value = yaml.at(path);
@@ -78,7 +82,7 @@ function YamlFieldInput({ file, base, field }: { readonly file: string; readonly
           {text !== '' ? <option value="">–</option> : null}
           {field.choices!.map((one) => (
             <option key={choiceValue(one)} value={choiceValue(one)}>
-              {typeof one === 'string' ? one : one[1]}
+              {typeof one !== 'string' ? term(one[1]) : field.named ? say(field.named(one)) : term(one)}
             </option>
           ))}
         </select>

@@ -45,10 +45,10 @@ function Issued({ plan }: { readonly plan: IssuedPlan }) {
   const goOn = async () => {
     const bytes = archive && (await attachmentOf(world, book, archive.file));
     const files = bytes && unzipFolder(bytes);
-    setMissing(!files);
-    if (!files) return;
+    if (!files || typeof files === 'string') return setMissing(true);
+    setMissing(false);
     await putOnDesk(draftOf(say('issue.goes-on', { number: plan.number }), files));
-    goTo('/office/plan');
+    return goTo('/office/plan');
   };
   return (
     <li className={css.issued}>

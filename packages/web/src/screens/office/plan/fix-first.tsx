@@ -1,10 +1,10 @@
-import { levelText } from '@clampwright/words';
 import { useEffect, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { desk } from '../../../draft/desk.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
-import { useNotice } from '../../../language/speech.tsx';
+import { useNotice, useTrade } from '../../../language/speech.tsx';
+import { useWords } from '../../../language/words.ts';
 import { engine, planning } from '../../../planning/planning.ts';
 import type { ToMend, Way } from '../../../planning/view.ts';
 import { Button, Section, Soft } from '../../../ui/page.tsx';
@@ -42,11 +42,13 @@ function Thing({ thing }: { readonly thing: ToMend }) {
   const ways = useWays(thing);
   const atOnce = SAID_AT_ONCE[thing.notices[0]!.code];
   const { says, remedy } = useNotice();
+  const { rule } = useTrade();
+  const { label } = useWords();
   const units = useWatched(planning).view?.job?.units ?? 'metric';
   const place = placeOf({ notice: thing.notices[0]!, tags: thing.tags });
   return (
     <li data-level={thing.level}>
-      <p className={css.level}>{levelText(thing.level)}</p>
+      <p className={css.level}>{label(`level.${thing.level}`)}</p>
       <div className={css.what}>
         <p className={css.remedy}>{remedy(thing.notices[0]!, units)}</p>
         {thing.notices.map((one) => (
@@ -74,7 +76,7 @@ function Thing({ thing }: { readonly thing: ToMend }) {
             kind="act"
             onClick={() => setField(way.kind === 'tool' ? 'tools' : 'rule', way.tags, way.kind === 'tool' ? way.serial : way.rule)}
           >
-            {way.kind === 'tool' ? say('sheet.with-tool', { serial: way.serial }) : say('sheet.by-rule', { rule: way.title })}
+            {way.kind === 'tool' ? say('sheet.with-tool', { serial: way.serial }) : say('sheet.by-rule', { rule: rule(way.title) })}
             {way.tags.length < thing.tags.length || thing.tags.length === 1
               ? ` (${way.tags.slice(0, 3).join(', ')}${way.tags.length > 3 ? ' …' : ''})`
               : ''}

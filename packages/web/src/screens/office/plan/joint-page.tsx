@@ -9,13 +9,14 @@ import {
   type ToldFact,
   workFacts,
 } from '@clampwright/papers/screen';
-import { cautionText, datumText, label, levelText, patternText, type UnitSystem } from '@clampwright/words';
+import type { UnitSystem } from '@clampwright/words';
 import { useEffect, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { desk } from '../../../draft/desk.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
 import { useNotice } from '../../../language/speech.tsx';
+import { useWords } from '../../../language/words.ts';
 import { engine, planning } from '../../../planning/planning.ts';
 import { Banner, Button, LinkButton, Row, Section, Soft } from '../../../ui/page.tsx';
 import { save } from '../../../ui/save.ts';
@@ -115,22 +116,24 @@ interface JointProps {
 
 function JointView({ joint, units, roundsOpen }: JointProps) {
   const say = useOffice();
+  const words = useWords();
+  const { label } = words;
   const { sequence } = joint;
   return (
     <>
       <p>
-        <Verdict verdict={joint.verdict} /> · {[joint.rule.title, joint.rule.edition, joint.flange].filter(Boolean).join(' · ')}
+        <Verdict verdict={joint.verdict} /> · {[words.term(joint.rule.title), joint.rule.edition, joint.flange].filter(Boolean).join(' · ')}
       </p>
       {joint.reasons.length > 0 ? <Reasons joint={joint} units={units} /> : null}
       <Section title={say('bolt.drawing')}>
         <div className={css.pair}>
-          <SceneView scene={jointDrawing(joint, 120, 110, 'under')} />
+          <SceneView scene={jointDrawing(joint, 120, 110, 'under', [words])} />
           <div className={css.told}>
-            <p>{datumText(joint.datum)}</p>
+            <p>{words.datum(joint.datum)}</p>
             {sequence.list.length > 0 ? (
               <>
                 <h3>{say('bolt.order')}</h3>
-                <p>{patternText(sequence.pattern)}.</p>
+                <p>{label(`pattern.${sequence.pattern}`)}.</p>
                 <p className={css.order}>{sequence.list.map((bolts) => bolts.join('+')).join(' · ')}</p>
                 <details>
                   <summary>{label('sequence.painted')}</summary>
@@ -145,9 +148,9 @@ function JointView({ joint, units, roundsOpen }: JointProps) {
       {joint.subgroups.map((subgroup) => (
         <Section
           key={subgroup.id}
-          title={`${joint.subgroups.length > 1 ? `${label('joint.bolts', { positions: positionsText(subgroup.positions) })}: ` : ''}${subgroup.positions.length} × ${fastenerText(subgroup, units)}`}
+          title={`${joint.subgroups.length > 1 ? `${label('joint.bolts', { positions: positionsText(subgroup.positions) })}: ` : ''}${subgroup.positions.length} × ${fastenerText(subgroup, units, words)}`}
         >
-          <p>{handlingText(subgroup, units)}</p>
+          <p>{handlingText(subgroup, units, words)}</p>
           {subgroup.tightening ? (
             <>
               <Steps tightening={subgroup.tightening} units={units} />
@@ -160,7 +163,7 @@ function JointView({ joint, units, roundsOpen }: JointProps) {
       ))}
       {joint.interaction ? <Rounds joint={joint} interaction={joint.interaction} units={units} /> : null}
       {!joint.interaction && roundsOpen ? <Soft>{say('bolt.rounds-open')}</Soft> : null}
-      {joint.work ? <Told title={say('bolt.time')} facts={workFacts(joint.work)} /> : null}
+      {joint.work ? <Told title={say('bolt.time')} facts={workFacts(joint.work, words)} /> : null}
       {joint.checks.length > 0 ? (
         <Section title={say('bolt.checks')}>
           <ul className={css.lines}>
@@ -170,12 +173,12 @@ function JointView({ joint, units, roundsOpen }: JointProps) {
           </ul>
         </Section>
       ) : null}
-      {joint.inspection ? <Told title={say('bolt.inspection')} facts={inspectionFacts(joint.inspection)} /> : null}
-      <Told title={say('bolt.permits')} facts={permitFacts(joint)} />
+      {joint.inspection ? <Told title={say('bolt.inspection')} facts={inspectionFacts(joint.inspection, words)} /> : null}
+      <Told title={say('bolt.permits')} facts={permitFacts(joint, words)} />
       <Section title={say('bolt.cautions')}>
         <ul className={css.lines}>
           {joint.cautions.map((code) => (
-            <li key={code}>{cautionText(code)}</li>
+            <li key={code}>{words.caution(code)}</li>
           ))}
         </ul>
       </Section>
@@ -185,6 +188,7 @@ function JointView({ joint, units, roundsOpen }: JointProps) {
 
 function Reasons({ joint, units }: { readonly joint: JointPlan; readonly units: UnitSystem }) {
   const say = useOffice();
+  const { label } = useWords();
   const { says, remedy } = useNotice();
   const [, goTo] = useLocation();
   return (
@@ -193,7 +197,7 @@ function Reasons({ joint, units }: { readonly joint: JointPlan; readonly units: 
         const place = placeOf({ notice: reason, tags: [joint.tag] });
         return (
           <li key={JSON.stringify(reason)} data-level={levelOf(reason.code)}>
-            <b>{levelText(levelOf(reason.code))}</b>
+            <b>{label(`level.${levelOf(reason.code)}`)}</b>
             <p>{says(reason, units)}</p>
             <Row>
               <p className={css.remedy}>{remedy(reason, units)}</p>

@@ -1,8 +1,10 @@
+import { kitRows } from '@clampwright/papers/screen';
 import { dayLines } from '@clampwright/words';
 import { desk } from '../../../draft/desk.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
 import { useNotice } from '../../../language/speech.tsx';
+import { useWords } from '../../../language/words.ts';
 import { planning } from '../../../planning/planning.ts';
 import { Banner, LinkButton, Section, Soft } from '../../../ui/page.tsx';
 import { NoDraft } from '../shell/no-draft.tsx';
@@ -16,6 +18,7 @@ import { ReadNotices } from './read-notices.tsx';
 export function PlanPage() {
   const say = useOffice();
   const { says, remedy, whereabouts } = useNotice();
+  const words = useWords();
   const here = useWatched(desk);
   const { view, failed } = useWatched(planning);
   if (!here) return <NoDraft title={say('office.page-plan')} />;
@@ -55,7 +58,7 @@ export function PlanPage() {
       <div className={css.beside}>
         <Section title={say('sheet.day')}>
           <ul className={css.lines}>
-            {dayLines({ sums }).map((line) => (
+            {dayLines({ sums }, words).map((line) => (
               <li key={line}>{line}</li>
             ))}
           </ul>
@@ -75,9 +78,9 @@ export function PlanPage() {
         </Section>
         <Section title={say('sheet.kit')}>
           <ul className={css.lines}>
-            {sums.kit.map(({ kind, text, count }) => (
-              <li key={`${kind}${text}`}>
-                {count} × {text}
+            {kitRows(sums.kit, words).map(({ name, count }) => (
+              <li key={name}>
+                {count} × {name}
               </li>
             ))}
           </ul>

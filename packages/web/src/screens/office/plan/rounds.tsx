@@ -1,8 +1,9 @@
 import type { InteractionPlan, JointPlan, RoundPlan } from '@clampwright/core';
 import { forceRing, forceStrips, positionsText, spoken, wayText } from '@clampwright/papers/screen';
-import { label, type UnitSystem } from '@clampwright/words';
+import type { UnitSystem } from '@clampwright/words';
 import { useState } from 'react';
 import { useOffice } from '../../../language/office-speech.tsx';
+import { useWords } from '../../../language/words.ts';
 import { Banner, Section, Soft } from '../../../ui/page.tsx';
 import css from './joint-page.module.css';
 import { SceneView } from './scene-view.tsx';
@@ -19,6 +20,8 @@ const percent = (value: number) => ({ dimension: 'percent', value }) as const;
 /** What each round does to every bolt: ours beside custom, star and then round and round until no nut moves. */
 export function Rounds({ joint, interaction, units }: RoundsProps) {
   const say = useOffice();
+  const words = useWords();
+  const { label } = words;
   const [which, setWhich] = useState<'ours' | 'custom'>('ours');
   const { rounds, custom, target, wanted } = interaction;
   const shown = which === 'ours' ? rounds : custom;
@@ -69,10 +72,10 @@ export function Rounds({ joint, interaction, units }: RoundsProps) {
       </fieldset>
       <RoundTable joint={joint} rounds={shown} units={units} />
       <div className={css.pair}>
-        <SceneView scene={forceStrips(shown, against, 130)} most="46rem" />
+        <SceneView scene={forceStrips(shown, against, 130, words)} most="46rem" />
         {joint.layout.kind === 'ring' ? (
           <figure>
-            <SceneView scene={forceRing(shown, against, joint.datum?.direction !== 'counter-clockwise', 80)} most="26rem" />
+            <SceneView scene={forceRing(shown, against, joint.datum?.direction !== 'counter-clockwise', 80, words)} most="26rem" />
             <figcaption className={css.source}>{label('interaction.ring-key')}</figcaption>
           </figure>
         ) : null}
@@ -91,7 +94,9 @@ function RoundTable({
   readonly rounds: readonly RoundPlan[];
   readonly units: UnitSystem;
 }) {
-  const told = spoken(units);
+  const words = useWords();
+  const { label, settingText } = words;
+  const told = spoken(units, words);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls on a narrow screen, so the keyboard must reach it
     <section className={css.scroll} tabIndex={0} aria-label={label('interaction.title')}>
@@ -110,12 +115,12 @@ function RoundTable({
             // biome-ignore lint/suspicious/noArrayIndexKey: the index is the round
             <tr key={at}>
               <th scope="row">{at + 1}</th>
-              <td>{wayText(way, joint.boltCount)}</td>
+              <td>{wayText(way, joint.boltCount, words)}</td>
               <td>
                 {settings.map(({ text, bolts }) => (
                   <span key={text}>
                     {settings.length > 1 ? `${label('joint.bolts', { positions: positionsText(bolts) })}: ` : ''}
-                    <b>{text}</b>{' '}
+                    <b>{settingText(text)}</b>{' '}
                   </span>
                 ))}
               </td>

@@ -1,13 +1,16 @@
 import type { StepPlan, TighteningPlan } from '@clampwright/core';
 import { aimText, bigText, spoken } from '@clampwright/papers/screen';
-import { endText, label, settingLine, sourceText, stepText, type UnitSystem } from '@clampwright/words';
+import type { UnitSystem } from '@clampwright/words';
 import { useOffice } from '../../../language/office-speech.tsx';
+import { useWords } from '../../../language/words.ts';
 import css from './joint-page.module.css';
 
 /** The steps of one subgroup: the setting largest, everything else beside it. */
 export function Steps({ tightening, units }: { readonly tightening: TighteningPlan; readonly units: UnitSystem }) {
   const say = useOffice();
-  const told = spoken(units);
+  const words = useWords();
+  const { label } = words;
+  const told = spoken(units, words);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls on a narrow screen, so the keyboard must reach it
     <section className={css.scroll} tabIndex={0} aria-label={say('bolt.steps')}>
@@ -25,25 +28,25 @@ export function Steps({ tightening, units }: { readonly tightening: TighteningPl
           {tightening.steps.map((step) => (
             <tr key={step.name}>
               <th scope="row">
-                {stepText(step.name)}
+                {words.step(step.name)}
                 <small>{label(`step.${step.order}`)}</small>
               </th>
               <td>
-                <b className={css.big}>{bigText(step, units)}</b>
+                <b className={css.big}>{bigText(step, units, words)}</b>
                 <Beside step={step} units={units} />
               </td>
               <td>
-                {step.torque || step.setting ? aimText(step, units) : ''}
+                {step.torque || step.setting ? aimText(step, units, words) : ''}
                 {step.torque ? (
                   <small>{label('step.window', { low: told.torque(step.torque.low), high: told.torque(step.torque.high) })}</small>
                 ) : null}
               </td>
               <td>
-                {endText(step.end, units)}
+                {words.end(step.end, units)}
                 {step.end.kind === 'mark at angle' ? (
                   <small>{label('step.angle-window', { minus: told.angle(step.end.minus), plus: told.angle(step.end.plus) })}</small>
                 ) : null}
-                <small>{sourceText(step.source)}</small>
+                <small>{words.source(step.source)}</small>
               </td>
               <td>{step.setting?.reaction === undefined ? '' : told.force(step.setting.reaction)}</td>
             </tr>
@@ -55,8 +58,10 @@ export function Steps({ tightening, units }: { readonly tightening: TighteningPl
 }
 
 function Beside({ step, units }: { readonly step: StepPlan; readonly units: UnitSystem }) {
+  const words = useWords();
+  const { label, settingText } = words;
   const { setting } = step;
-  if (!setting) return step.end.kind === 'mark at angle' ? <small>{settingLine(step)}</small> : null;
+  if (!setting) return step.end.kind === 'mark at angle' ? <small>{words.setting(step)}</small> : null;
   return (
     <>
       <small>
@@ -64,7 +69,9 @@ function Beside({ step, units }: { readonly step: StepPlan; readonly units: Unit
         {setting.interpolated ? `, ${label('step.interpolated')}` : ''}
       </small>
       {setting.next ? (
-        <small>{label('step.next', { setting: setting.next.text, torque: spoken(units).torque(setting.next.torque) })}</small>
+        <small>
+          {label('step.next', { setting: settingText(setting.next.text), torque: spoken(units, words).torque(setting.next.torque) })}
+        </small>
       ) : null}
     </>
   );

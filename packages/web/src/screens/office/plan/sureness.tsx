@@ -1,7 +1,9 @@
 import type { TighteningPlan } from '@clampwright/core';
 import { preloadBell, preloadFacts, shareBars, spoken } from '@clampwright/papers/screen';
-import { citedSource, label, type UnitSystem } from '@clampwright/words';
+import type { UnitSystem } from '@clampwright/words';
 import { useOffice } from '../../../language/office-speech.tsx';
+import { useTrade } from '../../../language/speech.tsx';
+import { useWords } from '../../../language/words.ts';
 import { Facts } from '../../../ui/page.tsx';
 import css from './joint-page.module.css';
 import { SceneView } from './scene-view.tsx';
@@ -13,10 +15,14 @@ const NINE_OF_TEN = 2 * 1.6448536269514722;
 /** What decides the preload: its interval in its window, the shares of the scatter, give and angle; formulas and sources when they are asked for. */
 export function Sureness({ tightening, units }: { readonly tightening: TighteningPlan; readonly units: UnitSystem }) {
   const say = useOffice();
-  const told = spoken(units);
+  const { figure } = useTrade();
+  const words = useWords();
+  const { label } = words;
+  const told = spoken(units, words);
+  const details = DETAIL.map((key) => label(key));
   const { scatter, rotation, meaning, target, ceiling, steps, resilience } = tightening;
   const setting = steps.findLast((step) => step.setting)?.setting;
-  const facts = preloadFacts(tightening, units);
+  const facts = preloadFacts(tightening, units, words);
   const chance = (of: number) => (of > 0.999 ? label('scatter.nearly') : label('scatter.chance', { chance: told.share(of) }));
   const window = label(meaning === 'at least' ? 'scatter.window' : 'scatter.below');
   return (
@@ -25,7 +31,7 @@ export function Sureness({ tightening, units }: { readonly tightening: Tightenin
       {/* what decides comes first; where a figure comes from is one touch away */}
       <ToldFacts
         facts={facts
-          .filter(({ name }) => !DETAIL.includes(name))
+          .filter(({ name }) => !details.includes(name))
           .map(({ name, text, leading }) => ({ name, text, ...(leading === undefined ? {} : { leading }) }))}
       />
       {scatter && setting ? (
@@ -46,7 +52,7 @@ export function Sureness({ tightening, units }: { readonly tightening: Tightenin
                     ] as const,
                   ]
                 : []),
-              ...(resilience === undefined ? [] : [[say('bolt.give'), `${nm(resilience)} nm/N`] as const]),
+              ...(resilience === undefined ? [] : [[say('bolt.give'), `${figure(resilience * 1e6, 3)} nm/N`] as const]),
             ]}
           />
           <div className={css.pair}>
@@ -61,21 +67,20 @@ export function Sureness({ tightening, units }: { readonly tightening: Tightenin
                   ...(ceiling ? { high: ceiling.value } : {}),
                 },
                 90,
+                words,
               )}
             />
-            <SceneView most="40rem" scene={shareBars(scatter.shares, 110)} />
+            <SceneView most="40rem" scene={shareBars(scatter.shares, 110, words)} />
           </div>
         </>
       ) : null}
       <details>
         <summary>{say('bolt.formulas')}</summary>
-        <ToldFacts facts={facts.filter(({ name, source }) => DETAIL.includes(name) || source !== undefined)} />
-        {rotation ? <p className={css.source}>{citedSource({ value: rotation.expected, source: rotation.source })}</p> : null}
+        <ToldFacts facts={facts.filter(({ name, source }) => details.includes(name) || source !== undefined)} />
+        {rotation ? <p className={css.source}>{words.cited({ value: rotation.expected, source: rotation.source })}</p> : null}
       </details>
     </>
   );
 }
 
-const DETAIL: readonly string[] = [label('preload.formula'), label('preload.friction'), label('preload.control'), label('preload.above')];
-/** mm/N as nm/N, which reads as a figure. */
-const nm = (resilience: number): string => (resilience * 1e6).toFixed(3);
+const DETAIL = ['preload.formula', 'preload.friction', 'preload.control', 'preload.above'] as const;

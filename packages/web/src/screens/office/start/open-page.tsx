@@ -24,7 +24,7 @@ export function OpenPage() {
       const answer = await fetch(ARCHIVE, { cache: 'no-store' }).catch(() => undefined);
       const archive = answer?.ok ? new Uint8Array(await answer.arrayBuffer()) : undefined;
       const files = archive && unzipFolder(archive);
-      if (!archive || !files) return setFailed(true);
+      if (!archive || !files || typeof files === 'string') return setFailed(true);
       await putOnDesk(await draftFor(archive, files, say('desk.unnamed')));
       return goTo('/office/plan', { replace: true });
     })();

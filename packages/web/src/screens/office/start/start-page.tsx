@@ -5,7 +5,7 @@ import { clearDesk, desk, putOnDesk } from '../../../draft/desk.ts';
 import type { Draft, DraftHead, Files } from '../../../draft/draft.ts';
 import { draftHeads, forgetDraft, readDraft } from '../../../draft/draft-shelf.ts';
 import { demoDraft, draftOf, emptyDraft } from '../../../draft/new-draft.ts';
-import { chosen, dropped, type Taken, takeFiles } from '../../../draft/take-files.ts';
+import { chosen, chosenIn, dropped, type Taken, takeFiles } from '../../../draft/take-files.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
 import { useTrade } from '../../../language/speech.tsx';
@@ -26,7 +26,7 @@ export function StartPage({ onEnrolled }: { readonly onEnrolled: () => void }) {
   const [, goTo] = useLocation();
   const here = useWatched(desk);
   const [heads, setHeads] = useState<readonly DraftHead[]>([]);
-  const [fault, setFault] = useState(false);
+  const [fault, setFault] = useState<string>();
   // biome-ignore lint/correctness/useExhaustiveDependencies: another draft in hand is another list
   useEffect(() => void draftHeads().then(setHeads), [here?.draft.id]);
   const open = async (draft: Draft | undefined, page = '/office/plan') => {
@@ -35,8 +35,10 @@ export function StartPage({ onEnrolled }: { readonly onEnrolled: () => void }) {
     goTo(page);
   };
   const take = async (taken: Taken | undefined) => {
-    setFault(taken === undefined || taken.kind === 'other');
-    if (!taken || taken.kind === 'other') return;
+    setFault(undefined);
+    if (!taken || taken.kind === 'other') return setFault(say('desk.not-understood'));
+    if (taken.kind === 'unreadable') return setFault(say('desk.unreadable', { file: taken.name }));
+    if (taken.kind === 'too large') return setFault(say('desk.too-large', { file: taken.name }));
     if (taken.kind === 'folder') return open(draftOf(taken.name || titleOf(taken.files) || say('desk.unnamed'), taken.files));
     incoming.set({ ...taken, into: undefined });
     return goTo('/office/list');
@@ -54,7 +56,7 @@ export function StartPage({ onEnrolled }: { readonly onEnrolled: () => void }) {
               type="file"
               multiple
               aria-label={say('desk.choose')}
-              onChange={(event) => event.target.files && void takeFiles(chosen(event.target.files)).then(take)}
+              onChange={(event) => void takeFiles(chosen(chosenIn(event.target))).then(take)}
             />
           </label>
           <label className={css.button}>
@@ -65,7 +67,7 @@ export function StartPage({ onEnrolled }: { readonly onEnrolled: () => void }) {
               // @ts-expect-error not in the types of React: chooses a folder
               webkitdirectory=""
               aria-label={say('desk.choose-folder')}
-              onChange={(event) => event.target.files && void takeFiles(chosen(event.target.files)).then(take)}
+              onChange={(event) => void takeFiles(chosen(chosenIn(event.target))).then(take)}
             />
           </label>
           <Button onClick={() => void open(emptyDraft(say('desk.unnamed'), say('desk.site-unnamed')), '/office/define')}>
@@ -73,7 +75,7 @@ export function StartPage({ onEnrolled }: { readonly onEnrolled: () => void }) {
           </Button>
           <Button onClick={() => void demoDraft().then((draft) => open(draft))}>{say('desk.open-demo')}</Button>
         </div>
-        {fault ? <Banner level="mind">{say('desk.not-understood')}</Banner> : null}
+        {fault === undefined ? null : <Banner level="mind">{fault}</Banner>}
       </DropZone>
       <Section title={say('desk.drafts')}>
         {heads.length === 0 ? <Soft>{say('desk.no-drafts')}</Soft> : null}

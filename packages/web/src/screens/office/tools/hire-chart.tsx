@@ -1,10 +1,11 @@
 import type { Notice } from '@clampwright/core';
 import { csvText } from '@clampwright/papers/edit';
 import { utf8 } from '@clampwright/record';
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
+import { bytesOfAll, chosenIn } from '../../../draft/take-files.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
 import css from '../../../ui/page.module.css';
-import { Soft } from '../../../ui/page.tsx';
+import { Banner, Soft } from '../../../ui/page.tsx';
 import { EmptyChart } from '../define/empty-chart.tsx';
 import { cellNotices } from '../grid/cell-notices.ts';
 import type { CellChange } from '../grid/cells.ts';
@@ -35,9 +36,12 @@ interface ChartProps {
 /** The certificate's table: typed into a grid, pasted from a spreadsheet, or dropped as CSV or XLSX. */
 export function HireChart({ chart, notices, onChange }: ChartProps) {
   const say = useOffice();
+  const [unread, setUnread] = useState<string>();
   const take = async (file: File | undefined) => {
-    if (!file) return;
-    const bytes = new Uint8Array(await file.arrayBuffer());
+    const found = await bytesOfAll(file ? [file] : []);
+    setUnread(typeof found === 'string' ? found : undefined);
+    if (!file || typeof found === 'string') return;
+    const bytes = found[0]![1];
     const records = /\.(csv|txt|tsv)$/i.test(file.name)
       ? csvText(bytes)
           ?.records.map(({ cells }) => cells)
@@ -92,10 +96,11 @@ export function HireChart({ chart, notices, onChange }: ChartProps) {
           onRemove={(gone) => onChange({ ...chart, rows: chart.rows.filter((_, row) => !gone.includes(row)) })}
         />
       )}
+      {unread === undefined ? null : <Banner level="mind">{say('desk.unreadable', { file: unread })}</Banner>}
       <DropZone className={own.drop} onDropped={(data) => void take(data.files[0])}>
         <label className={css.button}>
           {say('define.chart-file')}
-          <input hidden type="file" accept=".csv,.txt,.tsv,.xlsx,.xlsm" onChange={(event) => void take(event.target.files?.[0])} />
+          <input hidden type="file" accept=".csv,.txt,.tsv,.xlsx,.xlsm" onChange={(event) => void take(chosenIn(event.target)[0])} />
         </label>
       </DropZone>
     </>

@@ -11,7 +11,7 @@ import {
   type YardEntry,
 } from '@clampwright/record';
 import { useState } from 'react';
-import { dropped, chosen as filesOf, takeFiles } from '../../../draft/take-files.ts';
+import { chosenIn, dropped, chosen as filesOf, takeFiles } from '../../../draft/take-files.ts';
 import type { Book } from '../../../job/book.ts';
 import { recordYard } from '../../../job/record-yard.ts';
 import { today } from '../../../job/today.ts';
@@ -53,12 +53,7 @@ export function RegisterFolder({ yard }: { readonly yard: Book }) {
         <p>{say('store.register-text')}</p>
         <label className={css.button}>
           {say('store.register-choose')}
-          <input
-            hidden
-            type="file"
-            multiple
-            onChange={(event) => event.target.files && void takeFiles(filesOf(event.target.files)).then(take)}
-          />
+          <input hidden type="file" multiple onChange={(event) => void takeFiles(filesOf(chosenIn(event.target))).then(take)} />
         </label>
       </DropZone>
       {read === 'other' ? <Banner level="mind">{say('store.register-other')}</Banner> : null}

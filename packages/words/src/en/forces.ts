@@ -1,5 +1,5 @@
-/** Fixed texts of elastic interaction and scatter on page and card; ICU message format. */
-export const INTERACTION_TEXTS = {
+/** What a screen tells of forces beyond the papers: bolts acting on each other, scatter, angle, the next best setting; ICU message format. */
+export const FORCE_TEXTS = {
   'interaction.title': 'How the bolts act on each other',
   'interaction.lead': 'Tightening one bolt relieves or loads its neighbours. Forces after each round, by {model}:',
   'interaction.model.ring section': 'a model of the ring’s section',
@@ -26,14 +26,12 @@ export const INTERACTION_TEXTS = {
   'interaction.strips-title': 'Forces of the bolts of {tag} after each of {rounds} rounds, in percent of target',
   'interaction.ring-title': 'Forces round the ring {tag}: after the last round, and after an earlier one',
   'interaction.ring-key': 'Heavy line: after the last round. Light line: after an earlier round. Circle: target; dashed: wanted.',
-  'scatter.title': 'How sure the preload is',
   'scatter.one': 'One bolt inside',
   'scatter.all': 'All {bolts} bolts inside',
   'scatter.window': 'between the least they must have and harm',
   'scatter.below': 'below what would harm',
   'scatter.chance': '{chance} of the time',
   'scatter.nearly': 'more than 99.9 % of the time',
-  'scatter.decides': '{source} decides {share} of the scatter.',
   'scatter.certificate': 'the chart’s certificate',
   'scatter.repeatability': 'the tool’s repeatability',
   'scatter.lot mean': 'mean friction of the lot',
@@ -43,5 +41,9 @@ export const INTERACTION_TEXTS = {
   'scatter.bars-title': 'What decides the scatter of preload',
   'rotation.title': 'Turns from snug',
   'rotation.text': 'about {expected}; look again below {low} or above {high}',
-  'rotation.lead': 'of it about {expected} in the last step',
+  'step.next': 'Next best: {setting} ({torque})',
+  'step.angle-window': '{minus} short is turned on; more than {plus} over: ask',
+  'step.interpolated': 'interpolated, not measured',
+  'sequence.painted': 'Painted numbers: if turns are painted on the steel, this number goes at each bolt',
+  'sequence.painted-lead': 'A painted number is not the bolt’s own number.',
 } as const;

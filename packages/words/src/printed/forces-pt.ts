@@ -1,0 +1,51 @@
+import type { ForceTexts } from './texts.ts';
+
+/** What a screen tells of forces, in Portuguese. */
+export const FORCES_PT: ForceTexts = {
+  'interaction.title': 'Como os parafusos atuam uns sobre os outros',
+  'interaction.lead': 'Apertar um parafuso alivia ou carrega os vizinhos. Forças depois de cada volta, segundo {model}:',
+  'interaction.model.ring section': 'um modelo da secção do anel',
+  'interaction.model.plate on a bed': 'um modelo das chapas sobre o que há entre elas',
+  'interaction.model.given matrix': 'a matriz dada para esta ligação',
+  'interaction.limits':
+    'Limites destes valores: o modelo é linear, colado e sem folgas, e um parafuso é uma mola: 5 a 7 % face a um parafuso maciço em ligações macias. Acrescem faces de flange desalinhadas, uma junta que flui e o atrito que se dispersa.',
+  'interaction.round': 'Volta',
+  'interaction.way': 'Ordem',
+  'interaction.setting': 'Regulação',
+  'interaction.forces': 'Forças depois',
+  'interaction.range': '{least} a {greatest}',
+  'interaction.peak': 'Máxima pelo caminho',
+  'interaction.worst': 'Maior desvio',
+  'interaction.moving': 'Porcas que mexem',
+  'interaction.minutes': 'Minutos',
+  'interaction.custom':
+    'Por costume na mesma ligação (voltas crescentes em sequência, depois em círculo com a regulação final): {rounds, plural, one {# volta} other {# voltas}}, {minutes} min, e então o pior parafuso desvia-se {worst}.',
+  'interaction.planned':
+    'Planeado: {rounds, plural, one {# volta} other {# voltas}}, {changes, plural, =0 {nenhuma mudança de regulação dentro de uma volta} one {# mudança de regulação dentro de uma volta} other {# mudanças de regulação dentro de uma volta}}, {minutes} min, trabalho {energy} J; o pior parafuso desvia-se então {worst} do seu alvo de {target}. Desejado: {wanted}.',
+  'interaction.several':
+    'Há parafusos que ficam algum tempo acima do alvo, até {peak}: o engenheiro aprova este programa e uma segunda pessoa confirma cada mudança de regulação.',
+  'interaction.strip': 'após a volta {round}: maior desvio {worst}',
+  'interaction.strips-title': 'Forças dos parafusos de {tag} depois de cada uma de {rounds} voltas, em percentagem do alvo',
+  'interaction.ring-title': 'Forças à volta do anel {tag}: após a última volta e após uma anterior',
+  'interaction.ring-key': 'Linha grossa: após a última volta. Linha fina: após uma volta anterior. Círculo: alvo; tracejado: desejado.',
+  'scatter.one': 'Um parafuso dentro',
+  'scatter.all': 'Os {bolts} parafusos dentro',
+  'scatter.window': 'entre o mínimo que tem de ter e o dano',
+  'scatter.below': 'abaixo do que causaria dano',
+  'scatter.chance': '{chance} das vezes',
+  'scatter.nearly': 'mais de 99,9 % das vezes',
+  'scatter.certificate': 'o certificado da tabela',
+  'scatter.repeatability': 'repetibilidade da ferramenta',
+  'scatter.lot mean': 'atrito médio do lote',
+  'scatter.bolt to bolt': 'atrito de parafuso a parafuso',
+  'scatter.share': '{share}',
+  'scatter.bell-title': 'Distribuição do pré-esforço em torno de {mean} com a sua janela',
+  'scatter.bars-title': 'O que decide a dispersão do pré-esforço',
+  'rotation.title': 'Rotação desde o encosto',
+  'rotation.text': 'cerca de {expected}; olhar de novo abaixo de {low} ou acima de {high}',
+  'step.next': 'A seguinte melhor: {setting} ({torque})',
+  'step.angle-window': 'se faltarem até {minus}, roda-se mais; mais de {plus} a mais: perguntar',
+  'step.interpolated': 'interpolado, não medido',
+  'sequence.painted': 'Números pintados: se a ordem for pintada no aço, este número fica em cada parafuso',
+  'sequence.painted-lead': 'Um número pintado não é o número do parafuso.',
+};
