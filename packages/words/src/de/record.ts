@@ -39,7 +39,7 @@ export const recordTexts = {
   },
   'device-not-enrolled': {
     says: 'Gerät {device} ist im Protokoll dieses Auftrags noch nicht eingetragen.',
-    remedy: 'Nichts geht verloren, die Arbeit geht weiter: Es zählt, sobald der Browser des Planers das Gerät einträgt (Büro, Personen).',
+    remedy: 'Nichts geht verloren, die Arbeit geht weiter: Es zählt, sobald der Browser des Planers das Gerät einträgt (Büro, Geräte).',
   },
   'datum-differs': {
     says: 'Der bestätigte Bezugspunkt ist nicht der des Plans.',

@@ -37,7 +37,7 @@ export const recordTexts = {
   },
   'device-not-enrolled': {
     says: 'Device {device} is not entered in this job’s log yet.',
-    remedy: 'Nothing is lost, and work goes on: it counts as soon as the planner’s browser enters the device (Office, People).',
+    remedy: 'Nothing is lost, and work goes on: it counts as soon as the planner’s browser enters the device (Office, Devices).',
   },
   'datum-differs': {
     says: 'The datum that was confirmed is not the one of the plan.',

@@ -40,7 +40,7 @@ export const recordTexts = {
   'device-not-enrolled': {
     says: 'El dispositivo {device} aún no está anotado en el registro de este trabajo.',
     remedy:
-      'No se pierde nada y el trabajo sigue: cuenta en cuanto el navegador del planificador anote el dispositivo (Oficina, Personas).',
+      'No se pierde nada y el trabajo sigue: cuenta en cuanto el navegador del planificador anote el dispositivo (Oficina, Dispositivos).',
   },
   'datum-differs': {
     says: 'El origen que se confirmó no es el del plan.',

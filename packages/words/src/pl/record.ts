@@ -33,7 +33,7 @@ export const recordTexts = {
   },
   'device-not-enrolled': {
     says: 'Urządzenie {device} nie jest jeszcze wpisane do dziennika tego zlecenia.',
-    remedy: 'Nic nie ginie, praca toczy się dalej: wpisy liczą się, gdy przeglądarka planisty wpisze urządzenie (Biuro, Osoby).',
+    remedy: 'Nic nie ginie, praca toczy się dalej: wpisy liczą się, gdy przeglądarka planisty wpisze urządzenie (Biuro, Urządzenia).',
   },
   'datum-differs': {
     says: 'Potwierdzony punkt odniesienia nie jest tym z planu.',

@@ -39,7 +39,8 @@ export const recordTexts = {
   },
   'device-not-enrolled': {
     says: 'O dispositivo {device} ainda não está inscrito no registo deste trabalho.',
-    remedy: 'Nada se perde e o trabalho continua: conta logo que o navegador do planeador inscreva o dispositivo (Escritório, Pessoas).',
+    remedy:
+      'Nada se perde e o trabalho continua: conta logo que o navegador do planeador inscreva o dispositivo (Escritório, Dispositivos).',
   },
   'datum-differs': {
     says: 'A origem que foi confirmada não é a do plano.',
