@@ -7,7 +7,6 @@ import { papersInBench } from './papers-in.ts';
 import { planBench } from './plan.ts';
 import { simulationBench } from './simulation.ts';
 import { torqueBench } from './torque.ts';
-import { webPlannerBench } from './web-planner.ts';
 
 const PARTS: Readonly<Record<string, () => unknown>> = {
   plan: planBench,
@@ -18,7 +17,6 @@ const PARTS: Readonly<Record<string, () => unknown>> = {
   log: logBench,
   papers: papersBench,
   'papers-in': papersInBench,
-  'web-planner': webPlannerBench,
 };
 
 const asked = process.argv.slice(2);

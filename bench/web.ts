@@ -1,5 +1,4 @@
 // `npm run bench:web`: the crew's screens in a real browser, on the built app and the server as it ships. Medians of several loads.
-import { gzipSync } from 'node:zlib';
 import type { CDPSession, Page } from 'playwright-core';
 import { type OpenBrowser, openBrowser } from '../e2e/browser.ts';
 import { hold, join, name, prepare } from '../e2e/phone.ts';
@@ -9,6 +8,8 @@ import type { OpenFile } from '../packages/papers/src/index.ts';
 import { boardBench } from './web-board.ts';
 import { queue, tellAll, turned } from './web-jobs.ts';
 import { lighthouseScores } from './web-lighthouse.ts';
+import { webPlannerBench } from './web-planner.ts';
+import { scriptBytes } from './web-script.ts';
 
 /** The demo with a ring of 120 bolts. */
 const demo = jobFolder('demo');
@@ -58,17 +59,9 @@ async function scriptOf(phone: OpenBrowser, url: string): Promise<number> {
   const page = await phone.context.newPage();
   await page.goto(url);
   await page.locator('[class*="pull"]').waitFor();
-  const scripts = await page.evaluate(() =>
-    [
-      ...new Set([...performance.getEntriesByType('resource').map(({ name }) => name), ...[...document.scripts].map(({ src }) => src)]),
-    ].filter((one) => one.endsWith('.js')),
-  );
-  const sizes = await page.evaluate(
-    (all) => Promise.all(all.map(async (one) => [...new Uint8Array(await (await fetch(one)).arrayBuffer())])),
-    scripts.filter((one) => one.includes('/assets/')),
-  );
+  const bytes = await scriptBytes(page);
   await page.close();
-  return sizes.reduce((sum, bytes) => sum + gzipSync(Uint8Array.from(bytes), { level: 9 }).length, 0);
+  return bytes;
 }
 
 /** From the end of the hold to the page that says the bolt is recorded, and tasks above 50 ms meanwhile. */
@@ -186,21 +179,36 @@ async function queued(yard: Yard, phone: OpenBrowser, count: number): Promise<vo
   await page.close();
 }
 
-const parts = process.argv.slice(2);
-const asked = (part: string) => parts.length === 0 || parts.includes(part);
-const yard = await openYard(1, { open: ring120 });
-const phone = await openBrowser(PHONE, [`--remote-debugging-port=${PORT}`]);
-try {
-  await crew(yard, phone);
-  if (asked('sync')) await queued(yard, phone, 10_000);
-  if (asked('open')) await bigJob();
-  if (asked('board')) await boardBench();
-  if (asked('lighthouse')) {
-    const scores = await lighthouseScores(`${yard.server.url}/joint/${yard.jointOf('TB-R1')}/tighten`, PORT, LOADS);
-    for (const [what, score] of Object.entries(scores))
-      row(`Lighthouse, ${what}, phone profile, median of ${LOADS}`, String(score), '≥ 95');
-  }
-} finally {
-  await phone.close();
-  await yard.close();
+/** Scores of a crew's screen, as a page of its own. */
+async function lighthouse(yard: Yard): Promise<void> {
+  const scores = await lighthouseScores(`${yard.server.url}/joint/${yard.jointOf('TB-R1')}/tighten`, PORT, LOADS);
+  for (const [what, score] of Object.entries(scores)) row(`Lighthouse, ${what}, phone profile, median of ${LOADS}`, String(score), '≥ 95');
 }
+
+/** Parts in their order; those of a phone share one that takes part in a job, which `crew` makes of it. */
+const PARTS: Readonly<Record<string, (yard: Yard, phone: OpenBrowser) => Promise<void>>> = {
+  crew,
+  sync: (yard, phone) => queued(yard, phone, 10_000),
+  lighthouse,
+};
+const ALONE: Readonly<Record<string, () => Promise<void>>> = { open: bigJob, board: boardBench, planner: webPlannerBench };
+
+const asked = process.argv.slice(2);
+const names = [...Object.keys(PARTS), ...Object.keys(ALONE)];
+const unknown = asked.filter((name) => !names.includes(name));
+if (unknown.length > 0) {
+  console.error(`There is no part ${unknown.join(', ')}; there are ${names.join(', ')}.`);
+  process.exit(2);
+}
+const wanted = (name: string) => asked.length === 0 || asked.includes(name);
+if (Object.keys(PARTS).some(wanted)) {
+  const yard = await openYard(1, { open: ring120 });
+  const phone = await openBrowser(PHONE, [`--remote-debugging-port=${PORT}`]);
+  try {
+    for (const [name, part] of Object.entries(PARTS)) if (name === 'crew' || wanted(name)) await part(yard, phone);
+  } finally {
+    await phone.close();
+    await yard.close();
+  }
+}
+for (const [name, part] of Object.entries(ALONE)) if (wanted(name)) await part();

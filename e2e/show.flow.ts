@@ -52,3 +52,13 @@ test('no page of a draft scrolls sideways on a phone', async () => {
     expect({ name, wide: Math.max(0, wide) }).toEqual({ name, wide: 0 });
   }
 });
+
+test('pages of the yard say that no yard is here, and what starts one; nobody is asked for a password', async () => {
+  const [page] = browser.context.pages().slice(-1);
+  for (const name of ['Tool store', 'Watch', 'Hand over', 'Settings']) {
+    await toPage(page!, name);
+    await page!.getByRole('heading', { name: 'No yard at this address' }).waitFor();
+    await page!.getByText('npx clampwright serve').waitFor();
+    expect(await page!.getByLabel('Password').count()).toBe(0);
+  }
+});

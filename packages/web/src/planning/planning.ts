@@ -6,7 +6,7 @@ import { watched } from '../job/store.ts';
 import { settingsNow, whenSettingsChange } from '../ui/settings.ts';
 import type { Engine } from './engine.ts';
 import type { PlanView } from './view.ts';
-import { openLine } from './wire.ts';
+import { type Line, openLine } from './wire.ts';
 
 /** How the plan of the draft in hand stands. */
 export interface Planning {
@@ -23,10 +23,15 @@ export const planning = watched<Planning>({ files: undefined, view: undefined, b
 type Methods = Omit<Engine, 'rounds'>;
 type Asks = { readonly [M in keyof Methods]: (...args: Parameters<Methods[M]>) => Promise<Awaited<ReturnType<Methods[M]>>> };
 
-const line = openLine(new Worker(new URL('./engine-worker.ts', import.meta.url), { type: 'module' }), (told) => {
-  const { view } = told as { readonly view: PlanView };
-  if (!planning.get().busy) planning.set({ ...planning.get(), view });
-});
+/** The engine comes with the first draft or list: whoever only signs in does not load it. */
+let opened: Line | undefined;
+function line(): Line {
+  opened ??= openLine(new Worker(new URL('./engine-worker.ts', import.meta.url), { type: 'module' }), (told) => {
+    const { view } = told as { readonly view: PlanView };
+    if (!planning.get().busy) planning.set({ ...planning.get(), view });
+  });
+  return opened;
+}
 
 /** The engine, asked from a page. An answer about the plan is about the last edit that was planned. */
 export const engine = new Proxy({} as Asks, {
@@ -34,7 +39,7 @@ export const engine = new Proxy({} as Asks, {
     (_, ask: string) =>
     async (...args: readonly unknown[]) => {
       await settled();
-      return line.ask(ask, ...args);
+      return line().ask(ask, ...args);
     },
 });
 
@@ -53,15 +58,18 @@ async function follow(means?: readonly HeadingMeans[]): Promise<void> {
     const drop = [...sent.keys()].filter((name) => !files.has(name));
     sent = files;
     try {
-      if (language !== spoken) await line.ask('speak', language);
+      if (language !== spoken) await line().ask('speak', language);
       spoken = language;
-      const view = await line.ask<PlanView>('plan', put, drop, means);
+      const view = await line().ask<PlanView>('plan', put, drop, means);
       planning.set({ files, view, busy: false, failed: undefined });
     } catch (error) {
       planning.set({ files, view: undefined, busy: false, failed: String(error) });
     }
     means = undefined;
-    if (desk.get()?.draft.files === files) void line.ask('rounds').catch(() => undefined);
+    if (desk.get()?.draft.files === files)
+      void line()
+        .ask('rounds')
+        .catch(() => undefined);
   }
 }
 

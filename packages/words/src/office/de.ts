@@ -4,6 +4,9 @@ import { YARD_DE } from './yard-de.ts';
 /** German. */
 export const OFFICE_DE: OfficeTexts = {
   ...YARD_DE,
+  'office.no-yard': 'Kein Hof unter dieser Adresse',
+  'office.no-yard-text':
+    'Hier liegt ein Auftragsordner mit seinem Entwurf. Alles unter „Der Auftrag des Hofs“ braucht den Server des Hofs; dieser Befehl startet ihn:',
   'office.sign-in': 'Anmelden',
   'office.name': 'Name',
   'office.password': 'Passwort',

@@ -3,6 +3,9 @@ import { YARD_EN } from './yard-en.ts';
 /** What the planner's and the tool store's pages say, beside what the whole app says; ICU message format. The other languages hold the same keys with the same parameters, or do not compile. */
 export const OFFICE_EN = {
   ...YARD_EN,
+  'office.no-yard': 'No yard at this address',
+  'office.no-yard-text':
+    'Here is one job folder with its draft. All under “The job of the yard” needs the yard’s server; this command starts it:',
   'office.sign-in': 'Sign in',
   'office.name': 'Name',
   'office.password': 'Password',

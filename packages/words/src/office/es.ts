@@ -4,6 +4,9 @@ import { YARD_ES } from './yard-es.ts';
 /** Spanish. */
 export const OFFICE_ES: OfficeTexts = {
   ...YARD_ES,
+  'office.no-yard': 'En esta dirección no hay patio',
+  'office.no-yard-text':
+    'Aquí está una carpeta de trabajo con su borrador. Todo lo que figura bajo «El trabajo del patio» necesita el servidor del patio; lo arranca esta orden:',
   'office.sign-in': 'Iniciar sesión',
   'office.name': 'Nombre',
   'office.password': 'Contraseña',

@@ -4,6 +4,9 @@ import { YARD_PL } from './yard-pl.ts';
 /** Polish. */
 export const OFFICE_PL: OfficeTexts = {
   ...YARD_PL,
+  'office.no-yard': 'Pod tym adresem nie ma placu',
+  'office.no-yard-text':
+    'Tu leży jeden folder zlecenia ze szkicem. Wszystko pod „Zlecenie placu” wymaga serwera placu; uruchamia go to polecenie:',
   'office.sign-in': 'Zalogować się',
   'office.name': 'Nazwa',
   'office.password': 'Hasło',

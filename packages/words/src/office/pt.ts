@@ -4,6 +4,9 @@ import { YARD_PT } from './yard-pt.ts';
 /** Portuguese. */
 export const OFFICE_PT: OfficeTexts = {
   ...YARD_PT,
+  'office.no-yard': 'Não há estaleiro neste endereço',
+  'office.no-yard-text':
+    'Aqui está uma pasta de trabalho com o seu rascunho. Tudo em «O trabalho do estaleiro» precisa do servidor do estaleiro; este comando inicia-o:',
   'office.sign-in': 'Iniciar sessão',
   'office.name': 'Nome',
   'office.password': 'Palavra-passe',

@@ -1,4 +1,5 @@
 import { type RefObject, useCallback, useLayoutEffect, useState } from 'react';
+import { usePrinting } from '../../../ui/printing.ts';
 
 /** Rows beyond the edge that lie ready. */
 const SPARE = 6;
@@ -9,6 +10,7 @@ export function useWindow(
   rows: number,
   height: number,
 ): { readonly from: number; readonly to: number } {
+  const printing = usePrinting();
   const [seen, setSeen] = useState({ from: 0, to: 40 });
   const look = useCallback(() => {
     const box = scroller.current;
@@ -29,5 +31,6 @@ export function useWindow(
       sizes.disconnect();
     };
   }, [scroller, look]);
+  if (printing) return { from: 0, to: rows };
   return { from: Math.min(seen.from, Math.max(0, rows - 1)), to: Math.min(rows, seen.to) };
 }

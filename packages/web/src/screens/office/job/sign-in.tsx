@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import { useOffice } from '../../../language/office-speech.tsx';
-import { Button, Field, Section } from '../../../ui/page.tsx';
+import { Banner, Button, Field, Section } from '../../../ui/page.tsx';
 import { FaultLine } from './fault-line.tsx';
-import { type Account, type Fault, faultOf, server } from './session.ts';
+import { type Account, type Fault, faultOf, server, useSession } from './session.ts';
 
 const hasPasskeys = typeof PublicKeyCredential !== 'undefined' && 'parseRequestOptionsFromJSON' in PublicKeyCredential;
 
@@ -12,6 +12,16 @@ export function SignIn({ onSignedIn }: { readonly onSignedIn: (account: Account)
   const [name, setName] = useState('');
   const [password, setPassword] = useState('');
   const [fault, setFault] = useState<Fault>();
+  const { session } = useSession();
+  if (session.kind === 'out' && session.yard === 'none')
+    return (
+      <Section title={say('office.no-yard')}>
+        <p>{say('office.no-yard-text')}</p>
+        <p>
+          <code>npx clampwright serve</code>
+        </p>
+      </Section>
+    );
   const byPassword = async () => {
     const answer = await server('signIn', { body: { name, password } });
     setFault(faultOf(answer));
@@ -43,6 +53,7 @@ export function SignIn({ onSignedIn }: { readonly onSignedIn: (account: Account)
         <Field label={say('office.password')}>
           <input type="password" value={password} onChange={(event) => setPassword(event.target.value)} autoComplete="current-password" />
         </Field>
+        {session.kind === 'out' && session.yard === 'silent' ? <Banner level="plain">{say('office.unreachable')}</Banner> : null}
         <FaultLine fault={fault} />
         <Button kind="act" type="submit" disabled={name === '' || password === ''}>
           {say('office.sign-in')}

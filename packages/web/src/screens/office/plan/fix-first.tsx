@@ -8,6 +8,7 @@ import { useWords } from '../../../language/words.ts';
 import { engine, planning } from '../../../planning/planning.ts';
 import type { ToMend, Way } from '../../../planning/view.ts';
 import { Button, Section, Soft } from '../../../ui/page.tsx';
+import { usePrinting } from '../../../ui/printing.ts';
 import css from './fix-first.module.css';
 import { placeOf, SAID_AT_ONCE, setField } from './remedies.ts';
 
@@ -17,7 +18,9 @@ const MOST_TAGS = 12;
 /** What to mend before anybody goes out, each thing once: in words, and with what would mend it as a button. */
 export function FixFirst({ things }: { readonly things: readonly ToMend[] }) {
   const say = useOffice();
-  const [all, setAll] = useState(false);
+  const printing = usePrinting();
+  const [asked, setAll] = useState(false);
+  const all = asked || printing;
   const shown = all ? things : things.slice(0, MOST_THINGS);
   return (
     <Section title={say('sheet.fix-first')}>

@@ -1,6 +1,6 @@
 import type { Verdict as VerdictName } from '@clampwright/core';
-import { memo, useMemo, useRef, useState } from 'react';
-import { Link, useSearchParams } from 'wouter';
+import { type MouseEvent, memo, useMemo, useRef, useState } from 'react';
+import { useLocation, useSearchParams } from 'wouter';
 import { useOffice } from '../../../language/office-speech.tsx';
 import type { JointRow } from '../../../planning/view.ts';
 import { Soft } from '../../../ui/page.tsx';
@@ -20,6 +20,8 @@ const GROUPS = {
 type GroupBy = keyof typeof GROUPS;
 
 const ROW = 46;
+/** Places of rows are made so many at a time. */
+const SLOTS = 32;
 const COLUMNS = ['joint', 'verdict', 'bolts', 'rule', 'preload', 'aim', 'setting', 'tool', 'rounds'] as const;
 
 type Line = { readonly kind: 'group'; readonly name: string; readonly count: number } | { readonly kind: 'row'; readonly row: JointRow };
@@ -54,9 +56,18 @@ export function PlanTable({ rows }: { readonly rows: readonly JointRow[] }) {
     );
     return groupBy === '' ? byVerdict(found).map((row): Line => ({ kind: 'row', row })) : grouped(found, groupBy);
   }, [rows, text, verdict, tool, groupBy]);
-  const shownJoints = new Set(lines.flatMap((line) => (line.kind === 'row' ? [line.row.tag] : []))).size;
+  const shownJoints = useMemo(() => new Set(lines.flatMap((line) => (line.kind === 'row' ? [line.row.tag] : []))).size, [lines]);
   const box = useRef<HTMLDivElement>(null);
   const shown = useWindow(box, lines.length, ROW);
+  const slots = SLOTS * Math.ceil(Math.max(1, shown.to - shown.from) / SLOTS);
+  const [, goTo] = useLocation();
+  /** one listener for the links of all rows: a row that comes into sight makes none */
+  const follow = (event: MouseEvent) => {
+    const link = (event.target as HTMLElement).closest('a');
+    if (!link || event.button !== 0 || event.ctrlKey || event.metaKey || event.shiftKey || event.altKey) return;
+    event.preventDefault();
+    goTo(link.getAttribute('href')!);
+  };
   return (
     <>
       <div className={css.filters}>
@@ -113,13 +124,20 @@ export function PlanTable({ rows }: { readonly rows: readonly JointRow[] }) {
           ))}
         </div>
         {/* biome-ignore lint/a11y/useSemanticElements: as above */}
-        <div role="rowgroup" className={css.body} style={{ height: lines.length * ROW }}>
+        {/* biome-ignore lint/a11y/useKeyWithClickEvents: Enter on a link is a click */}
+        <div role="rowgroup" className={css.body} style={{ height: lines.length * ROW }} onClick={follow}>
           {Array.from({ length: Math.max(0, shown.to - shown.from) }, (_, at) => shown.from + at).map((at) => {
             const line = lines[at]!;
             return line.kind === 'group' ? (
               // biome-ignore lint/a11y/useSemanticElements: as above
               // biome-ignore lint/a11y/useFocusableInteractive: as above
-              <div key={at} role="row" aria-rowindex={at + 2} className={css.group} style={{ transform: `translateY(${at * ROW}px)` }}>
+              <div
+                key={at % slots}
+                role="row"
+                aria-rowindex={at + 2}
+                className={css.group}
+                style={{ transform: `translateY(${at * ROW}px)` }}
+              >
                 {/* biome-ignore lint/a11y/useSemanticElements: as above */}
                 {/* biome-ignore lint/a11y/useFocusableInteractive: as above */}
                 <span role="rowheader">
@@ -127,7 +145,8 @@ export function PlanTable({ rows }: { readonly rows: readonly JointRow[] }) {
                 </span>
               </div>
             ) : (
-              <PlanRow key={at} at={at} row={line.row} />
+              // a row that scrolls out of sight lends its place to one that comes in
+              <PlanRow key={at % slots} at={at} row={line.row} />
             );
           })}
         </div>
@@ -170,7 +189,7 @@ const PlanRow = memo(function PlanRow({ at, row }: { readonly at: number; readon
       {/* biome-ignore lint/a11y/useSemanticElements: as above */}
       {/* biome-ignore lint/a11y/useFocusableInteractive: as above */}
       <span role="rowheader">
-        <Link href={`/office/plan/${encodeURIComponent(row.tag)}`}>{row.tag}</Link>
+        <a href={`/office/plan/${encodeURIComponent(row.tag)}`}>{row.tag}</a>
         <small>{row.title}</small>
       </span>
       <Cell>{row.first ? <Verdict verdict={row.verdict} /> : null}</Cell>
