@@ -1,10 +1,14 @@
+import { writeFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
+import { palettePng } from './palette-png.ts';
+
+export const SCHEMES = ['light', 'dark'] as const;
 
 /** The page as it is seen, in light and in dark, among the pictures of the house. */
 export async function shots(page: Page, name: string): Promise<void> {
-  for (const colorScheme of ['light', 'dark'] as const) {
+  for (const colorScheme of SCHEMES) {
     await page.emulateMedia({ colorScheme });
     await page.evaluate(() => document.fonts.ready);
-    await page.screenshot({ path: `docs/screens/${name}-${colorScheme}.png` });
+    writeFileSync(`docs/screens/${name}-${colorScheme}.png`, palettePng(await page.screenshot()));
   }
 }

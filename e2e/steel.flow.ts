@@ -31,8 +31,6 @@ beforeAll(async () => {
   phone = await openBrowser({ viewport: { width: 360, height: 740 }, hasTouch: true });
   page = await phone.context.newPage();
   await join(page, yard.server.url, yard.codes[0]!);
-  await yard.office.device.append(JOB, 'device-enrolled', { device: await deviceOf(page), key: '0'.repeat(64), name: 'phone 1' });
-  await yard.sync();
   await name(page, CREW);
   await send(page);
 });
@@ -70,8 +68,25 @@ test('a tool fails without network: another takes over from its own chart, is ch
   const told = [...joint.bolts.values()].flatMap(({ steps }) => steps['first step'] ?? []);
   expect(told.map(({ tool }) => tool).sort()).toEqual(['SK-B204', 'SK-H900']);
   expect(joint.swaps).toHaveLength(1);
-  expect(joint.found.map(({ notice }) => notice.code)).toEqual([]);
+  // the planner's browser has not entered the phone yet: said once on the phone, and nothing else is wrong
+  expect([...new Set(joint.found.map(({ notice }) => notice.code))]).toEqual(['device-not-enrolled']);
+  await openJoint(page, 'FB-S1');
+  expect(await page.getByText(/is not entered in this job’s log yet/).count()).toBe(1);
+  await page.getByText(/Nothing is lost, and work goes on/).waitFor();
 }, 120_000);
+
+test('the enrolment of the phone comes after its work: everything it told counts, and nothing is left to be settled', async () => {
+  await page.goto(yard.server.url);
+  await yard.office.device.append(JOB, 'device-enrolled', { device: await deviceOf(page), key: '0'.repeat(64), name: 'phone 1' });
+  await yard.sync();
+  const joint = (await yard.book()).state('joint', yard.jointOf('FB-S1'));
+  expect(joint.found).toEqual([]);
+  expect([...joint.bolts.values()].filter(({ steps }) => steps.snug?.length === 1)).toHaveLength(8);
+  await send(page);
+  await openJoint(page, 'FB-S1');
+  await page.getByText(/is not entered in this job’s log yet/).waitFor({ state: 'detached' });
+  await page.getByRole('link', { name: 'Back' }).click();
+}, 60_000);
 
 test('a bolt that is turned to an angle is not begun with a battery that may not finish it', async () => {
   await prepare(page, 'FB-S3', []);

@@ -1,17 +1,14 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join as path } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { jobFolder } from '../packages/cli/src/job-folder.ts';
-import { planJob } from '../packages/core/src/index.ts';
 import { jointCode } from '../packages/papers/src/card-pdf/codes.ts';
-import { readJob } from '../packages/papers/src/index.ts';
-import { issuePlan } from '../packages/record/src/index.ts';
-import { startServer } from '../torture/yard-on-disk.ts';
 import { type OpenBrowser, openBrowser } from './browser.ts';
+import { makeNewer, ownProduct } from './newer-version.ts';
 import { hold, join, name, openJoint, prepare, send, where } from './phone.ts';
 import { asPlanner } from './planner.ts';
+import { reissue, withSetting } from './reissue.ts';
 import { squareVideo } from './square-video.ts';
 import { CREW, JOB, openYard, type Yard } from './yard.ts';
 
@@ -169,19 +166,7 @@ describe('one phone', () => {
   });
 
   test('the plan is issued anew while the phone is away: what differs is shown, and work goes on', async () => {
-    const { device } = yard.office;
-    const job = readJob(jobFolder('demo')).job!;
-    const plan = planJob(job);
-    const changed = {
-      ...plan,
-      joints: plan.joints.map((joint) =>
-        joint.tag === 'FB-S1' ? (JSON.parse(JSON.stringify(joint).replaceAll('gear 3, step 6', 'gear 3, step 5')) as typeof joint) : joint,
-      ),
-    };
-    const issue = issuePlan(job, changed, [], { number: 'P-2', jointId: yard.jointOf, earlier: 'continue' });
-    for (const bytes of issue.attachments) await device.attach(JOB, bytes);
-    for (const { kind, body } of issue.entries) await device.append(JOB, kind, body);
-    await yard.sync();
+    await reissue(yard, 'P-2', (joint) => (joint.tag === 'FB-S1' ? withSetting(joint, 'gear 3, step 6', 'gear 3, step 5') : joint));
     await send(page);
     await openJoint(page, 'FB-S1');
     await page.getByText('The plan was issued anew: P-2.').waitFor();
@@ -253,18 +238,7 @@ test('a tag is scanned by the camera: the right one leads to its joint, one of a
 }, 120_000);
 
 test('a newer app comes while a pass is under way: it neither loses nor restarts it, and is put in place when somebody says so', async () => {
-  // the product as it ships, in a folder of its own, so that it can be replaced
-  const product = path(folder, 'product');
-  for (const part of [
-    'packages/cli/bin',
-    'packages/cli/dist',
-    'packages/cli/templates',
-    'packages/cli/package.json',
-    'packages/web/dist',
-    'package.json',
-  ])
-    cpSync(part, path(product, part), { recursive: true });
-  symlinkSync(path(process.cwd(), 'node_modules'), path(product, 'node_modules'));
+  const product = ownProduct(folder);
   const own = await openYard(1, { product });
   const browser = await openBrowser(PHONE);
   const page = await browser.context.newPage();
@@ -274,19 +248,7 @@ test('a newer app comes while a pass is under way: it neither loses nor restarts
   await name(page, CREW);
   await prepare(page, 'FB-S1', ['SK-B204']);
   await hold(page);
-  // the next version: another page and another list of what is kept
-  own.server.kill('SIGTERM');
-  await own.server.ended;
-  const [index, worker] = ['packages/web/dist/index.html', 'packages/web/dist/sw.js'].map((one) => path(product, one));
-  writeFileSync(index!, readFileSync(index!, 'utf8').replace('<head>', '<head><meta name="version" content="next" />'));
-  const precache = readFileSync(worker!, 'utf8');
-  const next = precache.replace(
-    /(url:"index\.html",revision:")[^"]*|(revision:")[^"]*(",url:"index\.html")/,
-    (_, a, b, c) => `${a ?? b}next${c ?? ''}`,
-  );
-  expect(next).not.toBe(precache);
-  writeFileSync(worker!, next);
-  const server = await startServer({}, ['--data', own.data, '--port', new URL(own.server.url).port], [], product);
+  await own.restart(() => makeNewer(product));
   await page.evaluate(() =>
     navigator.serviceWorker
       .getRegistration()
@@ -307,6 +269,5 @@ test('a newer app comes while a pass is under way: it neither loses nor restarts
   await toBolts(page, 'FB-S1');
   expect(await where(page)).toBe(bolt);
   await browser.close();
-  server.kill('SIGTERM');
-  await server.ended;
+  await own.close();
 }, 180_000);

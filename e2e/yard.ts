@@ -21,8 +21,6 @@ export const MATE = { id: idOf('person', sixteen(22)), name: 'Tom Brae', pin: '1
 /** A yard with the demo job issued, two people with PINs, and codes for so many phones: the server as it ships, in its own process. */
 export interface Yard {
   readonly server: RunningServer;
-  /** where its books lie */
-  readonly data: string;
   readonly codes: readonly string[];
   readonly jointOf: (tag: string) => string;
   /** the planner's own device */
@@ -30,6 +28,8 @@ export interface Yard {
   readonly sync: () => Promise<void>;
   /** everything that the server has, as the planner's device folds it */
   readonly book: () => Promise<Fold>;
+  /** the server ends and another begins at the same address; `between`: what is done to the product that it serves */
+  readonly restart: (between?: (product: string | undefined) => void) => Promise<void>;
   readonly close: () => Promise<void>;
 }
 
@@ -77,7 +77,7 @@ export async function openYard(
     },
   );
   await store.close();
-  const server = await startServer({}, ['--data', where.folder], [], product);
+  let server = await startServer({}, ['--data', where.folder], [], product);
   const office = yard.phones[0]!;
   const { device } = office;
   const planner = idOf('person', sixteen(20));
@@ -111,13 +111,21 @@ export async function openYard(
   };
   await sync();
   return {
-    server,
-    data: where.folder,
+    get server() {
+      return server;
+    },
     codes,
     office,
     sync,
     book,
     jointOf: (tag) => ids.get(tag)!,
+    restart: async (between) => {
+      const { port } = new URL(server.url);
+      server.kill('SIGTERM');
+      await server.ended;
+      between?.(product);
+      server = await startServer({}, ['--data', where.folder, '--port', port], [], product);
+    },
     close: async () => {
       server.kill('SIGTERM');
       await server.ended;

@@ -30,4 +30,5 @@ export { smallestPitch } from './reach-notices.ts';
 export { simulatedJob } from './simulated-job.ts';
 export { UNMEASURED_VARIATION } from './step-settings.ts';
 export { swapTool } from './swap-tool.ts';
+export { orderOfRound, type TightenedAlike, tightenedAlike } from './tightened-alike.ts';
 export type { SafeStop, WorkPlan } from './work-plan.ts';

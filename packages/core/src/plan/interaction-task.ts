@@ -11,6 +11,7 @@ import type { Millimetre } from '../quantity.ts';
 import type { ScheduleTask } from '../schedule/schedule.ts';
 import type { JointPlan, StepPlan, StepSetting, SubgroupPlan } from './plan.ts';
 import { threadOf } from './resolve-bolt.ts';
+import { synchronous } from './synchronous.ts';
 
 /** The settings of a joint whose bolts are all alike and end at a set torque. */
 interface FinalStep {
@@ -58,13 +59,6 @@ export function interactionTask(joint: Joint, planned: JointPlan): Outcome<Inter
     circular: zeroBased(synchronous(planned)),
   };
   return done({ ...asked, task, members: members.value });
-}
-
-/** Bolt by bolt by number, or as many at once as the sequence has. */
-function synchronous({ boltCount, sequence }: JointPlan): readonly (readonly number[])[] {
-  const tools = sequence.list[0]?.length ?? 1;
-  const turns = boltCount / tools;
-  return Array.from({ length: turns }, (_, i) => Array.from({ length: tools }, (__, k) => 1 + i + k * turns));
 }
 
 /** Joints that end at an angle or a spline have no such step. */

@@ -52,7 +52,7 @@ export interface ScheduleTask {
 }
 
 /** The turns of a way over the joint. */
-export function turnsOf({ star, circular }: ScheduleTask, way: RoundOrder): readonly Turn[] {
+export function turnsOf({ star, circular }: Pick<ScheduleTask, 'star' | 'circular'>, way: RoundOrder): readonly Turn[] {
   if (way.startsWith('in sequence')) return way === 'in sequence' ? star : [...star].reverse();
   const half = way.endsWith('opposite') ? Math.floor(circular.length / 2) : 0;
   const from = [...circular.slice(half), ...circular.slice(0, half)];

@@ -223,6 +223,29 @@ describe('the fold', () => {
       ['C1', 'C1', 'C2'],
     ]);
   });
+  test('judges what a device signed before its enrolment was told by it as soon as that has come', () => {
+    const { planner, entries, tighten } = open();
+    const late = testWriter(9);
+    const pulls = [1, 2, 3, 4].map((bolt) => tighten(bolt, 'first step', {}, late));
+    const fold = foldOf([...entries, ...pulls]);
+    expect(codes(fold)).toEqual(Array(4).fill('device-not-enrolled'));
+    const before = fold.state('joint', JOINT).bolts.size;
+    const enrol = (seen: Kept) =>
+      planner.write('device-enrolled', { device: late.device, key: '0'.repeat(64), name: 'phone 9' }, { seen: [seen] });
+    fold.add(enrol(pulls.at(-1)!));
+    expect(codes(fold)).toEqual([]);
+    expect(fold.state('joint', JOINT).bolts.size).toBe(before);
+    // revoked: what it signed before stays right, what comes after does not
+    const revoked = planner.write('device-revoked', { device: late.device, reason: 'lost' }, { seen: [pulls.at(-1)!] });
+    fold.add(revoked);
+    expect(codes(fold)).toEqual([]);
+    const after = late.write('loosened', { joint: JOINT, bolts: [2] }, { by, seen: [revoked] });
+    fold.add(after);
+    expect(codes(fold)).toEqual(['device-was-revoked']);
+    // enrolled again afterwards: what was signed while it was revoked stays so
+    fold.add(enrol(after));
+    expect(codes(fold)).toEqual(['device-was-revoked']);
+  });
   test('counts the bolts of each charge of a battery, once', () => {
     const { one, planner, entries, tighten } = open();
     const change = (battery: string, out?: string) =>

@@ -45,8 +45,9 @@ export function openJudgement(isStruck: (told: Told) => boolean) {
         later(latest('person-revoked', 'person', person, at), latest('person-enrolled', 'person', person, at)) !== undefined,
       device: (id, at) => {
         const enrolled = latest('device-enrolled', 'device', id, at);
-        if (!enrolled) return 'unknown';
-        return later(latest('device-revoked', 'device', id, at), enrolled) ? 'revoked' : 'enrolled';
+        if (later(latest('device-revoked', 'device', id, at), enrolled)) return 'revoked';
+        // a phone works before the planner's browser has entered it; what it signed counts once that has come
+        return enrolled || listOf('device-enrolled', 'device', id)?.some((one) => !isStruck(one)) ? 'enrolled' : 'unknown';
       },
       due: (tool, at) => {
         const registered = latest<ToolRegistered>('tool-registered', 'tool', tool, at);

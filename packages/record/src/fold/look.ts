@@ -6,6 +6,7 @@ import type { ToolChecked } from '../entry/kinds/tool-checked.ts';
 export interface Look {
   readonly enrolled: (person: string, at: Told) => Told<PersonEnrolled> | undefined;
   readonly revoked: (person: string, at: Told) => boolean;
+  /** enrolled also where that was told later: the key is the same */
   readonly device: (id: string, at: Told) => 'enrolled' | 'revoked' | 'unknown';
   /** when its calibration runs out; undefined where nobody knows the tool */
   readonly due: (tool: string, at: Told) => string | undefined;

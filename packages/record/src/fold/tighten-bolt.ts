@@ -63,7 +63,9 @@ export const isFor = (one: SwappedSetting, bolt: number, step: string): boolean 
 function judgeOrder(joint: JointDraft, told: Told, position: number, step: string): void {
   const { slice, lineOf } = joint.plan!;
   const progress = progressOf(joint, step);
-  const isOpen = (line: number) => slice.sequence[line]!.some((bolt) => progress.open.has(bolt));
+  // a bolt with trouble is left until it is settled: nobody who goes on is out of order
+  const isOpen = (line: number) =>
+    slice.sequence[line]!.some((bolt) => progress.open.has(bolt) && (joint.bolts.get(bolt)?.trouble.length ?? 0) === 0);
   const own = lineOf.get(position) ?? slice.sequence.length;
   while (progress.front < slice.sequence.length && !isOpen(progress.front)) progress.front += 1;
   let ahead = 0;

@@ -1,4 +1,4 @@
-import type { Job, JointPlan, Plan, StepPlan, SubgroupPlan, ValvePlan } from '@clampwright/core';
+import { type Job, type JointPlan, type Plan, type StepPlan, tightenedAlike, type ValvePlan } from '@clampwright/core';
 import { hashOf } from '../bytes/hash.ts';
 import { utf8 } from '../bytes/text.ts';
 import type { CardIssued } from '../entry/kinds/card-issued.ts';
@@ -89,12 +89,12 @@ const sliceOf = (joint: JointPlan, id: string, card: Slice['card']): Slice => ({
   sequence: joint.sequence.list.map((line) => [...line]),
   toolsAtOnce: Math.max(1, ...joint.sequence.list.map(({ length }) => length)),
   ...(joint.datum ? { datum: joint.datum } : {}),
-  steps: stepsOf(joint.subgroups),
+  steps: stepsOf(joint),
 });
 
-/** The steps of all subgroups, each once, in the order of the first subgroup that has it; the settings of each beside it. */
-function stepsOf(subgroups: readonly SubgroupPlan[]): Slice['steps'] {
-  const all = subgroups.flatMap(({ positions, tightening }) => (tightening?.steps ?? []).map((step) => ({ positions, step })));
+/** The steps of all bolts, each once, in the order of the first bolts that have it; the settings of each beside it. */
+function stepsOf(joint: JointPlan): Slice['steps'] {
+  const all = tightenedAlike(joint).flatMap(({ positions, steps }) => steps.map((step) => ({ positions, step })));
   const names = [...new Set(all.map(({ step }) => step.name))];
   return names.map((name) => {
     const own = all.filter(({ step }) => step.name === name);

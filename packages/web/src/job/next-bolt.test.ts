@@ -50,6 +50,16 @@ describe('stepStates()', () => {
     tighten(order[3]!, 'first step');
     expect(now()!.open.flat()).toEqual(order.filter((bolt) => bolt !== order[3]));
   });
+  test('leaves a bolt with trouble until all others of the step are done; nobody who goes on is out of order', () => {
+    const { fold, phone, id, joint, now, round, tighten, card } = opened('FB-S1');
+    round();
+    const order = card.sequence.list.flat();
+    fold.add(phone.write('bolt-trouble', { joint: id, bolt: order[0]!, what: 'bolt spun with nut' }));
+    expect(now()!.open.flat()).toEqual([...order.slice(1), order[0]!]);
+    for (const bolt of order.slice(1)) tighten(bolt, 'first step');
+    expect(now()).toMatchObject({ step: 'first step', left: 1 });
+    expect(joint().found.map(({ notice: { code } }) => code)).not.toContain('bolt-out-of-order');
+  });
   test('goes round again for every bolt as long as one nut moved, and ends when none did', () => {
     const { now, round, tighten } = opened('PH-F1');
     for (let step = 1; step <= 4; step += 1) round();

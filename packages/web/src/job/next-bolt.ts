@@ -1,4 +1,4 @@
-import type { JointPlan, StepPlan, StepSetting } from '@clampwright/core';
+import { type JointPlan, orderOfRound, type StepPlan, type StepSetting, tightenedAlike } from '@clampwright/core';
 import { isFor, type JointDraft, type Tightened } from '@clampwright/record';
 
 /** What is to be done at one bolt in one step, by the card and by the tool that took over, if one did. */
@@ -36,14 +36,21 @@ export function stepStates(joint: JointDraft, card: JointPlan): StepState[] {
   return slice.steps.map(({ step, ordered, repeats }, at) => {
     const mine = Array.from({ length: slice.bolts }, (_, i) => i + 1).filter((bolt) => planOf(card, bolt, step));
     const isOpen = repeats ? openInRound(joint, mine, step) : (bolt: number) => told(joint, bolt, step).length === 0;
-    const order = ordered ? slice.sequence.map((line) => line.filter((bolt) => mine.includes(bolt))) : mine.map((bolt) => [bolt]);
-    const open = order.map((line) => line.filter(isOpen)).filter((line) => line.length > 0);
+    const lines = orderOfRound(card, step) ?? (ordered ? slice.sequence : mine.map((bolt) => [bolt]));
+    const order = lines.map((line) => line.filter((bolt) => mine.includes(bolt)));
+    // a bolt with trouble is left, and asked for again when all others of the step are done
+    const [clear, troubled] = [false, true].map((trouble) =>
+      order.map((line) => line.filter((bolt) => isOpen(bolt) && hasTrouble(joint, bolt) === trouble)).filter((line) => line.length > 0),
+    ) as [number[][], number[][]];
+    const open = [...clear, ...troubled];
     return { step, n: at + 1, of: slice.steps.length, repeats, open, left: open.reduce((sum, line) => sum + line.length, 0) };
   });
 }
 
 /** The step the joint is in: the first with a bolt left. */
 export const currentStep = (states: readonly StepState[]): StepState | undefined => states.find(({ left }) => left > 0);
+
+export const hasTrouble = (joint: JointDraft, bolt: number): boolean => (joint.bolts.get(bolt)?.trouble.length ?? 0) > 0;
 
 /** A round is gone again for all bolts as long as one nut moved in it. */
 function openInRound(joint: JointDraft, bolts: readonly number[], step: string): (bolt: number) => boolean {
@@ -57,7 +64,7 @@ function openInRound(joint: JointDraft, bolts: readonly number[], step: string):
 const told = (joint: JointDraft, bolt: number, step: string): readonly Tightened[] => joint.bolts.get(bolt)?.steps[step] ?? [];
 
 const stepsOf = (card: JointPlan, bolt: number): readonly StepPlan[] =>
-  card.subgroups.find(({ positions }) => positions.includes(bolt))?.tightening?.steps ?? [];
+  tightenedAlike(card).find(({ positions }) => positions.includes(bolt))?.steps ?? [];
 
 /** What the card says of a bolt in a step. */
 export const planOf = (card: JointPlan, bolt: number, step: string): StepPlan | undefined =>

@@ -21,6 +21,8 @@ export function swapTo(job: Job, card: JointPlan, from: string, tool: Tool, on: 
   const planned = jointWithTool(job, card.tag, tool, on);
   const known = new Set(card.reasons.map(alike));
   const notices = (planned?.reasons ?? []).filter((one) => !known.has(alike(one)));
+  // rounds of several settings were made from the chart of the planned tool: for another they are the planner's to make
+  const several = card.interaction?.mode === 'several settings a round';
   const wanted = card.subgroups.flatMap(({ id, positions, tightening }) =>
     (tightening?.steps ?? []).filter(({ setting }) => setting?.tool === from).map((step) => ({ id, positions, step })),
   );
@@ -42,7 +44,7 @@ export function swapTo(job: Job, card: JointPlan, from: string, tool: Tool, on: 
     tool,
     settings,
     notices,
-    stops: settings.length < wanted.length || settings.length === 0 || notices.some(({ code }) => levelOf(code) !== 'attention'),
+    stops: several || settings.length < wanted.length || settings.length === 0 || notices.some(({ code }) => levelOf(code) !== 'attention'),
   };
 }
 

@@ -1,5 +1,6 @@
 import { useSay } from '../language/speech.tsx';
-import { Banner, LinkButton, Row } from '../ui/page.tsx';
+import css from '../ui/page.module.css';
+import { Banner, LinkButton } from '../ui/page.tsx';
 import { useJob } from '../ui/world-context.ts';
 
 /** Who holds the device; entries carry the name. */
@@ -9,10 +10,10 @@ export function HolderLine() {
   const name = world.holder === undefined ? undefined : (book.nameOf(world.holder) ?? world.holder);
   return (
     <Banner level={name === undefined ? 'mind' : 'plain'}>
-      <Row>
+      <div className={name === undefined ? undefined : css.beside}>
         <p>{name === undefined ? say('who.needed') : say('who.holds', { name })}</p>
         {world.world === 'practice' ? null : <LinkButton href="/who">{say(name === undefined ? 'who.title' : 'who.change')}</LinkButton>}
-      </Row>
+      </div>
     </Banner>
   );
 }

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { openDatabase, type World } from '../device/database.ts';
 import { enrol } from '../device/enrol.ts';
 import { beginPractice } from '../job/practice.ts';
@@ -33,8 +33,13 @@ export function StartScreen({ world, onEnrolled, onPractice }: StartScreenProps)
 function Join({ onEnrolled }: { readonly onEnrolled: () => void }) {
   const say = useSay();
   const { says } = useNotice();
-  // a scanned code comes in the fragment, which no server sees
-  const [code, setCode] = useState(() => decodeURIComponent(/^#join=(.+)$/.exec(location.hash)?.[1] ?? ''));
+  const [code, setCode] = useState(scannedCode);
+  useEffect(() => {
+    // scanned while this page was open already
+    const take = () => setCode(scannedCode());
+    addEventListener('hashchange', take);
+    return () => removeEventListener('hashchange', take);
+  }, []);
   const [state, setState] = useState<'waiting' | 'joining' | { readonly why: string }>('waiting');
   const join = async () => {
     setState('joining');
@@ -71,6 +76,9 @@ function Join({ onEnrolled }: { readonly onEnrolled: () => void }) {
     </form>
   );
 }
+
+/** A scanned code comes in the fragment, which no server sees. */
+const scannedCode = (): string => decodeURIComponent(/^#join=(.+)$/.exec(location.hash)?.[1] ?? '');
 
 function BeginPractice({ onEnrolled }: { readonly onEnrolled: () => void }) {
   const say = useSay();

@@ -19,15 +19,17 @@ export function SyncLine({ world }: { readonly world: WorldHere }) {
       {state.kind === 'refused' ? (
         <Banner level="stop">{say('sync.refused', { why: state.notices.map((one) => says(one)).join(' ') })}</Banner>
       ) : null}
-      <Soft>
-        {state.kind === 'syncing'
-          ? say('sync.syncing')
-          : state.kind === 'offline'
-            ? say('sync.offline', { count: waiting })
-            : state.kind === 'synced' && waiting === 0
-              ? say('sync.synced', { time: trade.time(state.at) })
-              : say('sync.waiting', { count: waiting })}
-      </Soft>
+      {waiting === 0 && (state.kind === 'revoked' || state.kind === 'misfit' || state.kind === 'refused') ? null : (
+        <Soft>
+          {state.kind === 'syncing'
+            ? say('sync.syncing')
+            : state.kind === 'offline'
+              ? say('sync.offline', { count: waiting })
+              : state.kind === 'synced' && waiting === 0
+                ? say('sync.synced', { time: trade.time(state.at) })
+                : say('sync.waiting', { count: waiting })}
+        </Soft>
+      )}
       {waiting > 0 || state.kind === 'offline' ? (
         <Button kind="quiet" onClick={() => void world.send()}>
           {say('sync.now')}

@@ -69,7 +69,7 @@ function JointList({ states }: { readonly states: readonly JointState[] }) {
         <li key={joint.joint}>
           <Link href={`/joint/${joint.joint}`} className={css.item}>
             <span>
-              <strong>{joint.tag}</strong>
+              <strong className={css.serial}>{joint.tag}</strong>
               <small>{card?.title}</small>
             </span>
             <span>
@@ -96,7 +96,7 @@ function Valves() {
         {valves.map(({ id, tag, verdict }) => (
           <li key={id}>
             <Link href={`/valve/${id}`} className={css.item}>
-              <strong>{tag}</strong>
+              <strong className={css.serial}>{tag}</strong>
               <span>{say('today.valve', { verdict: verdict === 'stop' ? 'stop' : verdict === 'by hand' ? 'hand' : 'tool' })}</span>
             </Link>
           </li>
@@ -160,7 +160,7 @@ function Tools() {
             <li key={serial}>
               <Link href={`/tool/${encodeURIComponent(serial)}`} className={css.item}>
                 <span>
-                  <strong>{serial}</strong>
+                  <strong className={css.serial}>{serial}</strong>
                   <small>{name}</small>
                 </span>
                 <span>
@@ -199,7 +199,7 @@ function Batteries() {
           const last = readings.at(-1);
           return (
             <li key={battery} className={css.item}>
-              <strong>{battery}</strong>
+              <strong className={css.serial}>{battery}</strong>
               <span>
                 {say('today.battery', { pulls: boltsSinceChange })}
                 {last ? <small>{say('today.gauge', { bars: last.bars, of: last.of })}</small> : null}
@@ -223,17 +223,25 @@ function RadioStop() {
   return (
     <details>
       <summary className={css.item}>{say('today.stop-code')}</summary>
-      <Field label={say('enrol.code')}>
-        <input value={code} onChange={(event) => setCode(event.target.value.trim())} inputMode="numeric" maxLength={4} autoComplete="off" />
-      </Field>
-      {code.length === 4 && !meant ? <Banner level="mind">{say('today.stop-code-wrong')}</Banner> : null}
-      <Button
-        kind="stop"
-        disabled={!meant}
-        onClick={() => void book.record('plan-withdrawn', { number: meant!.number, reason: say('today.stop-code') }, world.holder)}
-      >
-        STOP {meant?.number}
-      </Button>
+      <div className={css.opened}>
+        <Field label={say('enrol.code')}>
+          <input
+            value={code}
+            onChange={(event) => setCode(event.target.value.trim())}
+            inputMode="numeric"
+            maxLength={4}
+            autoComplete="off"
+          />
+        </Field>
+        {code.length === 4 && !meant ? <Banner level="mind">{say('today.stop-code-wrong')}</Banner> : null}
+        <Button
+          kind="stop"
+          disabled={!meant}
+          onClick={() => void book.record('plan-withdrawn', { number: meant!.number, reason: say('today.stop-code') }, world.holder)}
+        >
+          STOP {meant?.number}
+        </Button>
+      </div>
     </details>
   );
 }

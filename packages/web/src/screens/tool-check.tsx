@@ -39,7 +39,8 @@ export function ToolScreen({ tool }: { readonly tool: string }) {
   return (
     <Page title={say('joint.tool-check', { tool })} back={then}>
       <Soft>
-        {name} {say(due < today() ? 'today.tool-expired' : 'today.tool-due', { due })}
+        {name === undefined ? '' : `${name} · `}
+        {say(due < today() ? 'today.tool-expired' : 'today.tool-due', { due })}
       </Soft>
       <Soft>{say('joint.tool-check-text')}</Soft>
       {failed ? <Banner level="stop">{say('joint.tool-stop')}</Banner> : null}

@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'react';
 import { keep, kept } from '../device/database.ts';
 import { turnsTold } from '../job/turns.ts';
 import { useNotice, useSay, useTrade } from '../language/speech.tsx';
+import list from '../ui/page.module.css';
 import { Banner, Button, Facts, Page, Row, Section, Soft } from '../ui/page.tsx';
 import { useJob } from '../ui/world-context.ts';
 import { HolderLine } from './holder-line.tsx';
@@ -37,13 +38,17 @@ export function ValveScreen({ id }: { readonly id: string }) {
       ))}
       {plan.verdict === 'stop' ? null : (
         <>
-          <p className={css.way}>{say('valve.way', { way: direction, turn: clockwise ? 'clockwise' : 'counter' })}</p>
+          <div className={big.pull}>
+            <p className={css.way}>{say('valve.way', { way: direction, turn: clockwise ? 'clockwise' : 'counter' })}</p>
+            {plan.setting ? (
+              <>
+                <p className={big.settingName}>{say('tighten.setting')}</p>
+                <p className={big.setting}>{trade.settingText(plan.setting.text)}</p>
+              </>
+            ) : null}
+          </div>
           {plan.setting ? (
-            <>
-              <p className={big.settingName}>{say('tighten.setting')}</p>
-              <p className={big.setting}>{trade.settingText(plan.setting.text)}</p>
-              <Banner level="mind">{say('valve.stop-at', { turns: trade.figure(plan.stopAt, 0) })}</Banner>
-            </>
+            <Banner level="mind">{say('valve.stop-at', { turns: trade.figure(plan.stopAt, 0) })}</Banner>
           ) : (
             <Banner level="plain">{say('valve.hand')}</Banner>
           )}
@@ -60,7 +65,9 @@ export function ValveScreen({ id }: { readonly id: string }) {
       <Section title={say('joint.cautions')}>
         <ul>
           {plan.cautions.map((code) => (
-            <li key={code}>{trade.valveCaution(code)}</li>
+            <li key={code} className={list.check}>
+              {trade.valveCaution(code)}
+            </li>
           ))}
         </ul>
       </Section>
@@ -112,7 +119,7 @@ function Count({ id, direction }: { readonly id: string; readonly direction: 'op
         {say('valve.at', { at: trade.figure(at, 0), turns: trade.figure(plan.turns, 0) })}
       </p>
       {due ? <Banner level="stop">{say(at >= plan.turns ? 'valve.seat' : 'valve.off')}</Banner> : null}
-      <Row>
+      <Row short>
         {STEPS.map((step) => (
           <Button key={step} kind="act" disabled={world.holder === undefined} onClick={() => void count(step)}>
             +{step}

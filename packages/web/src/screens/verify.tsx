@@ -2,7 +2,7 @@ import { type ByteSource, bytesOf, type NotVerified, readSections, type Verified
 import { useState } from 'react';
 import { useNotice, useSay } from '../language/speech.tsx';
 import css from '../ui/page.module.css';
-import { Banner, Button, Facts, Field, Page, Section, Soft } from '../ui/page.tsx';
+import { Banner, Button, Facts, Field, FileButton, Page, Section, Soft } from '../ui/page.tsx';
 
 type State =
   | { readonly kind: 'none' }
@@ -41,9 +41,7 @@ export function VerifyScreen({ back }: { readonly back: string }) {
           if (file) void verify(file);
         }}
       >
-        <Field label={say('verify.choose')}>
-          <input type="file" onChange={(event) => setFile(event.target.files?.[0])} />
-        </Field>
+        <FileButton label={say('verify.choose')} chosen={file?.name} onChange={(event) => setFile(event.target.files?.[0])} />
         <Field label={say('verify.seen')} hint={say('verify.seen-text')}>
           <textarea rows={4} value={seen} onChange={(event) => setSeen(event.target.value)} spellCheck={false} />
         </Field>

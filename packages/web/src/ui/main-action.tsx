@@ -31,7 +31,9 @@ export function MainAction({ guard, label, which, onDone }: MainActionProps) {
     );
   return asked ? (
     <>
-      <p role="alert">{which}</p>
+      <p role="alert" className={css.asked}>
+        {which}
+      </p>
       <Row>
         <Button onClick={() => setAsked(false)}>{say('app.no')}</Button>
         <Button kind="act" disabled={gone} onClick={go}>

@@ -1,4 +1,4 @@
-import type { ButtonHTMLAttributes, ReactNode } from 'react';
+import type { ButtonHTMLAttributes, InputHTMLAttributes, ReactNode } from 'react';
 import { Link } from 'wouter';
 import { shelfFull } from '../device/shelf.ts';
 import { useWatched } from '../job/store.ts';
@@ -82,6 +82,19 @@ export const LinkButton = ({
   </Link>
 );
 
+/** Chooses a file; `chosen`: its name. */
+export const FileButton = ({
+  label,
+  chosen,
+  ...rest
+}: { readonly label: string; readonly chosen?: string | undefined } & InputHTMLAttributes<HTMLInputElement>) => (
+  <label className={`${css.button} ${css.file}`}>
+    {label}
+    {chosen === undefined ? null : <small>{chosen}</small>}
+    <input {...rest} type="file" className={css.aside} />
+  </label>
+);
+
 export function Field({ label, hint, children }: { readonly label: string; readonly hint?: string; readonly children: ReactNode }) {
   return (
     // biome-ignore lint/a11y/noLabelWithoutControl: the control is its child
@@ -110,7 +123,12 @@ export function Check({
   );
 }
 
-export const Row = ({ children }: { readonly children: ReactNode }) => <div className={css.row}>{children}</div>;
+/** Beside each other where there is room; `short`: two of them on a phone. */
+export const Row = ({ short = false, children }: { readonly short?: boolean; readonly children: ReactNode }) => (
+  <div className={css.row} data-short={short}>
+    {children}
+  </div>
+);
 export const Soft = ({ children }: { readonly children: ReactNode }) => <p className={css.soft}>{children}</p>;
 
 export function Facts({ facts }: { readonly facts: readonly (readonly [string, ReactNode])[] }) {

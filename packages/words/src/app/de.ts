@@ -49,7 +49,7 @@ export const APP_DE: AppTexts = {
   'practice.text': 'Die Verbindungen eines erfundenen Betriebs. Nichts wird gesendet, nichts vermischt sich mit echten Aufträgen.',
   'practice.leave': 'Übung verlassen',
   'practice.afresh': 'Übung neu beginnen',
-  'practice.person': 'Ich, in der Übung',
+  'practice.person': 'Wer gerade übt',
 
   // state of sync
   'sync.synced': 'Alles ist gesendet. {time}',
@@ -166,12 +166,12 @@ export const APP_DE: AppTexts = {
   'joint.history': 'Was aufgezeichnet wurde',
   'joint.inspect': 'Prüfen',
   'joint.loosen': 'Lösen',
-  'joint.gaps': 'Spalte ablesen',
+  'joint.gaps': 'Spaltmaße ablesen',
   'joint.reissued': 'Der Plan wurde neu ausgegeben: {number}. Lesen, was hier steht, bevor es weitergeht.',
   'joint.step-gone': 'entfällt',
   'joint.sequence-differs': 'Die Anziehreihenfolge ist eine andere.',
   'joint.datum-differs': 'Schraube 1 oder die Richtung ist eine andere: neu bestätigen.',
-  'joint.nothing-differs': 'An diesem Anschluss ändert sich für euch nichts.',
+  'joint.nothing-differs': 'An dieser Verbindung ändert sich für euch nichts.',
 
   // tighten
   'tighten.title': '{tag} anziehen',
@@ -221,6 +221,7 @@ export const APP_DE: AppTexts = {
   'tighten.radio': 'Funk',
   'tighten.radio-say': 'Ansagen: Schraube {bolt}, Einstellung {setting}',
   'tighten.radio-back': 'Warten, bis es wiederholt wird.',
+  'tighten.trouble': 'An dieser Schraube wurde etwas gemeldet. Erst anziehen, wenn die Planung es geklärt hat.',
   'tighten.stopped': 'STOPP. Dieser Plan ist zurückgezogen. Keine weitere Schraube. Den Planer rufen.',
   'tighten.awake': 'Der Bildschirm kann hier dunkel werden.',
 
@@ -244,7 +245,7 @@ export const APP_DE: AppTexts = {
   'else.swap-none': 'Kein anderes Werkzeug mit Einstelltabelle ist auf diesem Gerät.',
   'swap.text': 'Anstelle von {tool}: Einstellungen für die restlichen Schrauben, aus der Tabelle seiner eigenen Seriennummer.',
   'swap.bolts': 'Schrauben {bolts}',
-  'swap.stops': '{tool} darf an diesem Anschluss nicht verwendet werden. Planer rufen.',
+  'swap.stops': '{tool} darf an dieser Verbindung nicht verwendet werden. Planer rufen.',
   'swap.use': 'Weiter mit {tool}',
   'swap.no-job': 'Woraus der Plan gemacht ist, liegt noch nicht auf diesem Gerät: einmal im Netz senden.',
   'valve.title': 'Schieber {tag}',
@@ -273,6 +274,7 @@ export const APP_DE: AppTexts = {
   'else.record': 'Aufzeichnen',
   'else.next-stop':
     'Aufgezeichnet. Diese Schraube lassen, markieren und mit der nächsten weitermachen; der Planer klärt sie mit seinem Namen.',
+  'else.go-on': 'Weiter',
   'else.photo': 'Foto hinzufügen',
   'else.photo-kept': 'Das Foto ist aufbewahrt und wird gesendet, sobald wieder Netz da ist.',
 
@@ -302,7 +304,7 @@ export const APP_DE: AppTexts = {
   'inspect.extended': 'Die Stichprobe ist abgelehnt. Jetzt werden alle anderen derselben Art angesehen: Schrauben {bolts}',
   'inspect.wrench': 'Seriennummer deines Schlüssels',
   'inspect.wrench-hint': 'Dein eigener, kalibrierter; nie das Werkzeug, mit dem angezogen wurde.',
-  'inspect.wrench-own': '{tool} hat Schrauben dieses Anschlusses angezogen: damit wird nicht geprüft.',
+  'inspect.wrench-own': '{tool} hat Schrauben dieser Verbindung angezogen: damit wird nicht geprüft.',
   'inspect.torque': 'Bei {torque} darf die Mutter sich nicht drehen.',
   'inspect.all-passed': 'Alle Schrauben der Stichprobe haben bestanden.',
   'inspect.some-failed':

@@ -43,7 +43,7 @@ export const APP_EN = {
   'practice.text': 'The joints of an invented yard. Nothing is sent, and nothing mixes with real jobs.',
   'practice.leave': 'Leave practice',
   'practice.afresh': 'Begin practice afresh',
-  'practice.person': 'You, practising',
+  'practice.person': 'Whoever practises',
 
   // state of sync
   'sync.synced': 'Everything is sent. {time}',
@@ -209,6 +209,7 @@ export const APP_EN = {
   'tighten.radio': 'Radio',
   'tighten.radio-say': 'Say: bolt {bolt}, setting {setting}',
   'tighten.radio-back': 'Wait until it is said back.',
+  'tighten.trouble': 'Trouble was reported at this bolt. Pull it only when the planner has settled it.',
   'tighten.stopped': 'STOP. This plan is withdrawn. No further bolt. Call the planner.',
   'tighten.awake': 'The screen may go dark here.',
 
@@ -258,6 +259,7 @@ export const APP_EN = {
   'else.note': 'In your own words (optional)',
   'else.record': 'Record it',
   'else.next-stop': 'Recorded. Leave this bolt, mark it, and go on with the next; the planner settles it by name.',
+  'else.go-on': 'Go on',
   'else.photo': 'Add a photo',
   'else.photo-kept': 'The photo is kept and sent with the next network.',
 

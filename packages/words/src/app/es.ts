@@ -47,7 +47,7 @@ export const APP_ES: AppTexts = {
   'practice.text': 'Las uniones de una obra inventada. No se envía nada, y nada se mezcla con los trabajos reales.',
   'practice.leave': 'Dejar la práctica',
   'practice.afresh': 'Empezar la práctica de cero',
-  'practice.person': 'Yo, en práctica',
+  'practice.person': 'Quien practica',
 
   // state of sync
   'sync.synced': 'Todo está enviado. {time}',
@@ -217,6 +217,7 @@ export const APP_ES: AppTexts = {
   'tighten.radio': 'Radio',
   'tighten.radio-say': 'Decir: tornillo {bolt}, ajuste {setting}',
   'tighten.radio-back': 'Esperar a que lo repitan.',
+  'tighten.trouble': 'En este tornillo se notificó un problema. Apriételo solo cuando el planificador lo haya resuelto.',
   'tighten.stopped': 'ALTO. Este plan está retirado. Ni un tornillo más. Llamar al planificador.',
   'tighten.awake': 'Aquí la pantalla puede apagarse.',
 
@@ -269,6 +270,7 @@ export const APP_ES: AppTexts = {
   'else.note': 'En palabras propias (opcional)',
   'else.record': 'Registrar',
   'else.next-stop': 'Registrado. Dejar este tornillo, marcarlo y seguir con el siguiente; el planificador lo resuelve con su nombre.',
+  'else.go-on': 'Seguir',
   'else.photo': 'Añadir una foto',
   'else.photo-kept': 'La foto se guarda y se envía con la próxima red.',
 

@@ -47,7 +47,7 @@ export const APP_PL: AppTexts = {
   'practice.text': 'Połączenia zmyślonego zakładu. Nic nie jest wysyłane i nic nie miesza się z prawdziwymi zleceniami.',
   'practice.leave': 'Zakończyć ćwiczenie',
   'practice.afresh': 'Zacząć ćwiczenie od nowa',
-  'practice.person': 'Ja, na ćwiczeniu',
+  'practice.person': 'Osoba ćwicząca',
 
   // state of sync
   'sync.synced': 'Wszystko wysłane. {time}',
@@ -222,6 +222,7 @@ export const APP_PL: AppTexts = {
   'tighten.radio': 'Radio',
   'tighten.radio-say': 'Powiedzieć: śruba {bolt}, nastawa {setting}',
   'tighten.radio-back': 'Czekać, aż zostanie powtórzone.',
+  'tighten.trouble': 'Przy tej śrubie zgłoszono problem. Dokręć ją dopiero, gdy planista to rozstrzygnie.',
   'tighten.stopped': 'STOP. Ten plan jest wycofany. Ani jednej śruby więcej. Wezwać planistę.',
   'tighten.awake': 'Ekran może tu zgasnąć.',
 
@@ -273,6 +274,7 @@ export const APP_PL: AppTexts = {
   'else.note': 'Własnymi słowami (nieobowiązkowo)',
   'else.record': 'Zapisać to',
   'else.next-stop': 'Zapisano. Zostawić tę śrubę, oznaczyć ją i przejść do następnej; planista rozstrzyga ją imiennie.',
+  'else.go-on': 'Dalej',
   'else.photo': 'Dodać zdjęcie',
   'else.photo-kept': 'Zdjęcie jest przechowane i zostanie wysłane, gdy znów będzie sieć.',
 

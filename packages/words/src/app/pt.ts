@@ -47,7 +47,7 @@ export const APP_PT: AppTexts = {
   'practice.text': 'As ligações de um estaleiro inventado. Nada é enviado, e nada se mistura com trabalhos reais.',
   'practice.leave': 'Sair da prática',
   'practice.afresh': 'Começar a prática de novo',
-  'practice.person': 'Eu, em prática',
+  'practice.person': 'Quem pratica',
 
   // state of sync
   'sync.synced': 'Está tudo enviado. {time}',
@@ -219,6 +219,7 @@ export const APP_PT: AppTexts = {
   'tighten.radio': 'Rádio',
   'tighten.radio-say': 'Dizer: parafuso {bolt}, regulação {setting}',
   'tighten.radio-back': 'Esperar até que repitam.',
+  'tighten.trouble': 'Neste parafuso foi comunicado um problema. Aperte-o só quando o planeador o tiver resolvido.',
   'tighten.stopped': 'PARAR. Este plano foi retirado. Nem mais um parafuso. Chamar o planeador.',
   'tighten.awake': 'Aqui o ecrã pode apagar-se.',
 
@@ -270,6 +271,7 @@ export const APP_PT: AppTexts = {
   'else.note': 'Em palavras próprias (opcional)',
   'else.record': 'Registar',
   'else.next-stop': 'Registado. Deixar este parafuso, marcá-lo e continuar com o seguinte; o planeador resolve-o com o seu nome.',
+  'else.go-on': 'Continuar',
   'else.photo': 'Juntar uma foto',
   'else.photo-kept': 'A foto fica guardada e é enviada com a próxima rede.',
 

@@ -37,7 +37,10 @@ export const recordTexts = {
     says: 'Gerät {device} hat an Stelle {sequence} seiner Kette zwei verschiedene Dinge gesagt: Es wurde kopiert oder zurückgesetzt.',
     remedy: 'Die Geräte finden, den Schlüssel sperren, sie neu beitreten lassen; namentlich klären, welche der Einträge gelten.',
   },
-  'device-not-enrolled': { says: 'Gerät {device} ist diesem Auftrag nicht beigetreten.', remedy: SETTLE },
+  'device-not-enrolled': {
+    says: 'Gerät {device} ist im Protokoll dieses Auftrags noch nicht eingetragen.',
+    remedy: 'Nichts geht verloren, die Arbeit geht weiter: Es zählt, sobald der Browser des Planers das Gerät einträgt (Büro, Geräte).',
+  },
   'datum-differs': {
     says: 'Der bestätigte Bezugspunkt ist nicht der des Plans.',
     remedy: 'An dieser Verbindung anhalten und Schraube 1 neu suchen; namentlich klären.',

@@ -35,7 +35,10 @@ export const recordTexts = {
     says: 'Device {device} told two different things at place {sequence} of its chain: it was copied or set back.',
     remedy: 'Find the devices, revoke the key, enrol them anew; settle by name which of the entries hold.',
   },
-  'device-not-enrolled': { says: 'Device {device} is not enrolled in this job.', remedy: SETTLE },
+  'device-not-enrolled': {
+    says: 'Device {device} is not entered in this job’s log yet.',
+    remedy: 'Nothing is lost, and work goes on: it counts as soon as the planner’s browser enters the device (Office, Devices).',
+  },
   'datum-differs': {
     says: 'The datum that was confirmed is not the one of the plan.',
     remedy: 'Stop at this joint and find bolt 1 again; settle it by name.',

@@ -37,7 +37,11 @@ export const recordTexts = {
     says: 'El dispositivo {device} dijo dos cosas distintas en el lugar {sequence} de su cadena: fue copiado o puesto hacia atrás.',
     remedy: 'Buscar los dispositivos, revocar la clave, unirlos de nuevo; resolver con nombre qué anotaciones valen.',
   },
-  'device-not-enrolled': { says: 'El dispositivo {device} no se ha unido a este trabajo.', remedy: SETTLE },
+  'device-not-enrolled': {
+    says: 'El dispositivo {device} aún no está anotado en el registro de este trabajo.',
+    remedy:
+      'No se pierde nada y el trabajo sigue: cuenta en cuanto el navegador del planificador anote el dispositivo (Oficina, Dispositivos).',
+  },
   'datum-differs': {
     says: 'El origen que se confirmó no es el del plan.',
     remedy: 'Parar en esta unión y buscar otra vez el tornillo 1; resolverlo con nombre.',

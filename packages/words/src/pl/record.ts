@@ -31,7 +31,10 @@ export const recordTexts = {
     says: 'Urządzenie {device} podało w miejscu {sequence} swojego łańcucha dwie różne rzeczy: zostało skopiowane lub cofnięte.',
     remedy: 'Odszukać urządzenia, zablokować klucz, dołączyć je na nowo; rozstrzygnąć imiennie, które wpisy są ważne.',
   },
-  'device-not-enrolled': { says: 'Urządzenie {device} nie jest dołączone do tego zlecenia.', remedy: SETTLE },
+  'device-not-enrolled': {
+    says: 'Urządzenie {device} nie jest jeszcze wpisane do dziennika tego zlecenia.',
+    remedy: 'Nic nie ginie, praca toczy się dalej: wpisy liczą się, gdy przeglądarka planisty wpisze urządzenie (Biuro, Urządzenia).',
+  },
   'datum-differs': {
     says: 'Potwierdzony punkt odniesienia nie jest tym z planu.',
     remedy: 'Zatrzymać się przy tym połączeniu i ponownie znaleźć śrubę 1; rozstrzygnąć imiennie.',

@@ -37,7 +37,11 @@ export const recordTexts = {
     says: 'O dispositivo {device} disse duas coisas diferentes no lugar {sequence} da sua cadeia: foi copiado ou posto para trás.',
     remedy: 'Procurar os dispositivos, revogar a chave, fazê-los entrar de novo; resolver com nome quais das anotações valem.',
   },
-  'device-not-enrolled': { says: 'O dispositivo {device} não entrou neste trabalho.', remedy: SETTLE },
+  'device-not-enrolled': {
+    says: 'O dispositivo {device} ainda não está inscrito no registo deste trabalho.',
+    remedy:
+      'Nada se perde e o trabalho continua: conta logo que o navegador do planeador inscreva o dispositivo (Escritório, Dispositivos).',
+  },
   'datum-differs': {
     says: 'A origem que foi confirmada não é a do plano.',
     remedy: 'Parar nesta ligação e procurar outra vez o parafuso 1; resolvê-lo com nome.',

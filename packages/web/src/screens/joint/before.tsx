@@ -52,9 +52,7 @@ export function BeforeScreen({ state }: { readonly state: OpenJoint }) {
       {where === 'done' || where === 'signed' ? <Sign state={state} /> : null}
       {steps.length > 0 && where !== 'done' && where !== 'signed' ? (
         <>
-          <Section title={say('joint.permits')}>
-            <Permits state={state} />
-          </Section>
+          <Permits state={state} />
           <DatumCheck state={state} disabled={!named} />
           <AssemblyCheck state={state} disabled={!named} />
           {needsSnug ? <SnugCheck state={state} disabled={!named} /> : null}
@@ -113,14 +111,15 @@ function Permits({ state: { card } }: { readonly state: OpenJoint }) {
     hotWorkPermit === undefined ? undefined : say('joint.hot-work', { permit: hotWorkPermit }),
     gasTest === undefined ? undefined : say('joint.gas-test', { test: gasTest }),
   ].filter((one) => one !== undefined);
-  return told.length === 0 ? (
-    <Soft>–</Soft>
-  ) : (
-    <ul>
-      {told.map((one) => (
-        <li key={one}>{one}</li>
-      ))}
-    </ul>
+  if (told.length === 0) return null;
+  return (
+    <Section title={say('joint.permits')}>
+      <ul>
+        {told.map((one) => (
+          <li key={one}>{one}</li>
+        ))}
+      </ul>
+    </Section>
   );
 }
 
@@ -199,9 +198,11 @@ function Findings({ state: { joint } }: { readonly state: OpenJoint }) {
   const say = useSay();
   const { says, remedy } = useNotice();
   if (joint.found.length === 0) return null;
+  // what is said of every entry of a device is said once
+  const found = new Map(joint.found.map(({ notice }) => [JSON.stringify(notice), notice]));
   return (
     <Section title={say('joint.findings')}>
-      {joint.found.map(({ id, notice }) => (
+      {[...found].map(([id, notice]) => (
         <Banner key={id} level="mind">
           <p>{says(notice)}</p>
           <p>{remedy(notice)}</p>

@@ -4,7 +4,7 @@ import { useLocation } from 'wouter';
 import { currentStep, taskOf } from '../../job/next-bolt.ts';
 import type { OpenJoint } from '../../job/open-joint.ts';
 import { useSay } from '../../language/speech.tsx';
-import { Banner, Button, Field, LinkButton, Page, Row, Section, Soft } from '../../ui/page.tsx';
+import { Banner, Button, Field, FileButton, LinkButton, Page, Row, Section, Soft } from '../../ui/page.tsx';
 import { smallPhoto } from '../../ui/small-photo.ts';
 import { useJob } from '../../ui/world-context.ts';
 
@@ -20,7 +20,11 @@ export function ElseScreen({ state, bolt }: { readonly state: OpenJoint; readonl
   const tool = task?.inHand;
   const [what, setWhat] = useState<(typeof TROUBLES)[number]>();
   const [text, setText] = useState('');
-  const [next, setNext] = useState<'cut-out' | 'trouble' | 'photo'>();
+  const [next, showNext] = useState<keyof typeof NEXT>();
+  const setNext = (what: keyof typeof NEXT) => {
+    showNext(what);
+    window.scrollTo(0, 0);
+  };
   const cutOut = async (cause: (typeof CUT_OUT_CAUSES)[number]) => {
     await book.record('tool-cut-out', { joint: joint.joint, bolt, tool: tool ?? '?', cause }, world.holder);
     setNext('cut-out');
@@ -40,20 +44,30 @@ export function ElseScreen({ state, bolt }: { readonly state: OpenJoint; readonl
     await book.record('photo-taken', { joint: joint.joint, bolt, photo: hash, type: 'image/jpeg' }, world.holder);
     setNext('photo');
   };
+  const otherTool =
+    task?.tool === undefined ? null : <LinkButton href={`/joint/${joint.joint}/swap/${bolt}`}>{say('else.swap')}</LinkButton>;
+  // what happens next takes the place of what was asked: it cannot be missed, and nothing is told twice
+  if (next !== undefined)
+    return (
+      <Page title={say('tighten.bolt', { bolt })} back={back}>
+        <Banner level={next === 'photo' ? 'fine' : 'mind'}>{say(NEXT[next])}</Banner>
+        <Button kind="act" onClick={() => go(back)}>
+          {say('else.go-on')}
+        </Button>
+        {next === 'cut-out' && tool !== undefined ? (
+          <>
+            <Battery tool={tool} />
+            {otherTool}
+          </>
+        ) : null}
+      </Page>
+    );
   return (
     <Page title={say('else.title', { bolt })} back={back}>
-      {next === 'cut-out' ? <Banner level="mind">{say('else.cut-out-next')}</Banner> : null}
-      {next === 'trouble' ? <Banner level="mind">{say('else.next-stop')}</Banner> : null}
-      {next === 'photo' ? <Banner level="fine">{say('else.photo-kept')}</Banner> : null}
-      {next === undefined ? null : (
-        <Button kind="act" onClick={() => go(back)}>
-          {say('app.back')}
-        </Button>
-      )}
       {tool === undefined ? null : (
         <Section title={say('else.cut-out')}>
           <Soft>{say('else.cut-out-text')}</Soft>
-          <Row>
+          <Row short>
             {CUT_OUT_CAUSES.map((cause) => (
               <Button key={cause} onClick={() => void cutOut(cause)}>
                 {say(`else.cause-${cause}`)}
@@ -63,9 +77,9 @@ export function ElseScreen({ state, bolt }: { readonly state: OpenJoint; readonl
         </Section>
       )}
       {tool === undefined ? null : <Battery tool={tool} />}
-      {task?.tool === undefined ? null : <LinkButton href={`/joint/${joint.joint}/swap/${bolt}`}>{say('else.swap')}</LinkButton>}
+      {otherTool}
       <Section title={say('tighten.else')}>
-        <Row>
+        <Row short>
           {TROUBLES.map((one) => (
             <Button key={one} kind={one === what ? 'act' : 'plain'} aria-pressed={one === what} onClick={() => setWhat(one)}>
               {say(`else.${one}`)}
@@ -79,12 +93,18 @@ export function ElseScreen({ state, bolt }: { readonly state: OpenJoint; readonl
           {say('else.record')}
         </Button>
       </Section>
-      <Field label={say('else.photo')}>
-        <input type="file" accept="image/*" capture="environment" onChange={(event) => void photo(event.target.files?.[0])} />
-      </Field>
+      <FileButton
+        label={say('else.photo')}
+        accept="image/*"
+        capture="environment"
+        onChange={(event) => void photo(event.target.files?.[0])}
+      />
     </Page>
   );
 }
+
+/** What is said once it is recorded. */
+const NEXT = { 'cut-out': 'else.cut-out-next', trouble: 'else.next-stop', photo: 'else.photo-kept' } as const;
 
 /** The battery in the tool: what the gauge shows is one press, a change is two. */
 function Battery({ tool }: { readonly tool: string }) {
@@ -101,7 +121,7 @@ function Battery({ tool }: { readonly tool: string }) {
     <>
       {inTool ? (
         <Section title={`${say('else.gauge')}: ${inTool.battery}`}>
-          <Row>
+          <Row short>
             {[0, 1, 2, 3, 4].map((bars) => (
               <Button
                 key={bars}
@@ -119,7 +139,7 @@ function Battery({ tool }: { readonly tool: string }) {
         </Section>
       ) : null}
       <Section title={say('else.battery')}>
-        <Row>
+        <Row short>
           {batteries
             .filter((one) => one.inTool === undefined)
             .map(({ battery }) => (

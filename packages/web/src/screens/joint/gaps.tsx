@@ -35,7 +35,7 @@ export function Gaps({ state: { joint, card, current } }: { readonly state: Open
       {last.length > 0 ? (
         <Soft>{last.map(({ at, gapMicrometre }) => `${at}: ${trade.figure(gapMicrometre / 1000, 2)} mm`).join(' · ')}</Soft>
       ) : null}
-      <Row>
+      <Row short>
         {points.map((position) => (
           <Field key={position} label={`${say('tighten.bolt', { bolt: position })}, mm`}>
             <input

@@ -4,8 +4,9 @@ import type { OpenJoint } from '../../job/open-joint.ts';
 import { toLookAt } from '../../job/to-look-at.ts';
 import { readNumber } from '../../language/read-number.ts';
 import { useSay, useTrade } from '../../language/speech.tsx';
-import { Banner, Button, Field, Page, Row, Section, Soft } from '../../ui/page.tsx';
+import { Banner, Button, Field, Page, Row, Soft } from '../../ui/page.tsx';
 import { useJob } from '../../ui/world-context.ts';
+import big from './tighten.module.css';
 
 /** The sample of a joint, drawn by the rule set and looked at one by one; verdict and signature. */
 export function InspectScreen({ state }: { readonly state: OpenJoint }) {
@@ -103,9 +104,10 @@ function Look({ state: { joint, card }, bolt, seed, wrench, ready }: LookProps) 
       world.holder,
     );
   return (
-    <Section title={say('inspect.bolt', { bolt })}>
+    <section className={big.look}>
+      <h2 className={big.bolt}>{say('inspect.bolt', { bolt })}</h2>
       {wrench !== '' && torque !== undefined ? (
-        <Soft>{say('inspect.torque', { torque: `${trade.figure(torque / 1000, 0)} N·m` })}</Soft>
+        <p className={big.say}>{say('inspect.torque', { torque: `${trade.figure(torque / 1000, 0)} N·m` })}</p>
       ) : null}
       <Field label={say('inspect.angle')}>
         <input inputMode="decimal" value={angle} onChange={(event) => setAngle(event.target.value)} autoComplete="off" />
@@ -118,6 +120,6 @@ function Look({ state: { joint, card }, bolt, seed, wrench, ready }: LookProps) 
           {say('inspect.failed')}
         </Button>
       </Row>
-    </Section>
+    </section>
   );
 }

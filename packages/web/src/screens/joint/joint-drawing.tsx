@@ -21,9 +21,11 @@ export function JointDrawing({ state, now = [], turnable = false }: JointDrawing
   const step = current?.step ?? steps.at(-1)?.step;
   const open = new Set(current?.open.flat());
   const few = places.length <= 40;
+  // a ring fills a square, a splice only a stripe of it
+  const half = card.layout.kind === 'ring' ? 112 : Math.max(...places.map(({ y, size }) => Math.abs(y) + 2 * size));
   return (
     <figure className={css.figure}>
-      <svg viewBox="-112 -112 224 224" role="img" aria-label={say('tighten.bolts', { bolts: now.join(', ') || '–' })}>
+      <svg viewBox={`-112 ${-half} 224 ${2 * half}`} role="img" aria-label={say('tighten.bolts', { bolts: now.join(', ') || '–' })}>
         {card.layout.kind === 'ring' ? <circle r="100" className={css.ring} /> : null}
         {places.map(({ bolt, x, y, size }) => {
           const isNow = now.includes(bolt);

@@ -22,7 +22,7 @@ export function LoosenScreen({ state: { joint, card } }: { readonly state: OpenJ
     <Page title={say('loosen.title', { tag: joint.tag ?? '' })} back={`/joint/${joint.joint}`}>
       <Banner level="mind">
         <p>{say('loosen.text')}</p>
-        <p>{trade.caution('pressure-isolated')}</p>
+        {card.cautions.includes('pressure-isolated') ? <p>{trade.caution('pressure-isolated')}</p> : null}
         <p>{trade.caution('hands-off-arm')}</p>
       </Banner>
       <Section title={say('loosen.bolts')}>

@@ -25,7 +25,7 @@ export function SettingChange({
           <s>{say('tighten.setting-was', { setting: trade.settingText(was) })}</s>
         </p>
       )}
-      <Button kind="stop" onClick={onSeen}>
+      <Button kind="act" onClick={onSeen}>
         {say('tighten.setting-seen', { setting })}
       </Button>
     </div>

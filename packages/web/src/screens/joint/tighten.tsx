@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { batteryLeft } from '../../job/battery-left.ts';
 import type { Book } from '../../job/book.ts';
-import { type BoltTask, lastTightened, type StepState, taskOf } from '../../job/next-bolt.ts';
+import { type BoltTask, hasTrouble, lastTightened, type StepState, taskOf } from '../../job/next-bolt.ts';
 import type { OpenJoint } from '../../job/open-joint.ts';
 import { isChecked } from '../../job/today.ts';
 import { readNumber } from '../../language/read-number.ts';
@@ -32,7 +32,9 @@ export function TightenScreen({ state }: { readonly state: OpenJoint }) {
     return (
       <Page title={say('tighten.title', { tag: joint.tag ?? '' })} back={back}>
         <Banner level="stop">
-          {withdrawn !== undefined ? say('tighten.stopped') : say(holds.length > 0 ? 'today.held' : 'who.needed')}
+          <p className={css.say}>
+            {withdrawn !== undefined ? say('tighten.stopped') : say(holds.length > 0 ? 'today.held' : 'who.needed')}
+          </p>
         </Banner>
       </Page>
     );
@@ -102,7 +104,7 @@ function Pull({ state, current }: { readonly state: OpenJoint; readonly current:
   const name = bolts.length === 1 ? say('tighten.bolt', { bolt: bolts[0]! }) : say('tighten.bolts', { bolts: bolts.join(' + ') });
   return (
     <Page title={say('tighten.title', { tag: joint.tag ?? '' })} back={`/joint/${joint.joint}`}>
-      <StepBegins state={state} current={current} />
+      {bolts.some((bolt) => hasTrouble(joint, bolt)) ? <Banner level="stop">{say('tighten.trouble')}</Banner> : null}
       <div className={css.pull} data-radio={radio}>
         <p className={css.step}>{say('tighten.step', { step: trade.step(current.step), n: current.n, of: current.of })}</p>
         <p className={css.bolt}>{name}</p>
@@ -141,6 +143,7 @@ function Pull({ state, current }: { readonly state: OpenJoint; readonly current:
           onDone={() => record(bolts)}
         />
       )}
+      <StepBegins state={state} current={current} />
       <LinkButton href={`/joint/${joint.joint}/else/${bolts[0]}`}>{say('tighten.else')}</LinkButton>
       <Undo state={state} />
       {current.repeats ? <Check label={say('tighten.moved')} checked={moved} onChange={setMoved} /> : null}
