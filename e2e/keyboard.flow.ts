@@ -68,7 +68,7 @@ test('the yard’s pages by keyboard alone: sign in, an account, the tool store,
   await page.getByRole('button', { name: 'Work on it' }).waitFor();
 
   await press(page, 'Watch');
-  await page.getByText('110 of 384 pulls done').waitFor();
+  await page.getByText('110 of 432 pulls done').waitFor();
 
   await press(page, 'Tool store');
   await page
@@ -82,7 +82,7 @@ test('the yard’s pages by keyboard alone: sign in, an account, the tool store,
   await page.getByRole('heading', { name: 'Daily checks' }).waitFor();
 
   await press(page, 'Hand over');
-  await page.getByText('0 of 5 joints are complete. The others lack:').waitFor();
+  await page.getByText('0 of 6 joints are complete. The others lack:').waitFor();
   await press(page, 'Write the handover file');
   await page.getByText(/^Verified here, every byte/).waitFor();
   const file = page.waitForEvent('download');

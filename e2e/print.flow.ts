@@ -98,8 +98,8 @@ test('every page a planner prints fits on A4, black on white, whole, and without
     ],
     ['issue', 'issue', 'Look over', [/Look over/], 4],
     ['tool', 'tools/SK-B204', 'Daily checks', [/Daily checks/, /gear 2, step 9/], 6],
-    ['board', 'watch', '110 of 384 pulls done', [/110 of 384 pulls done/, /FB-S1/], 4],
-    ['handover', 'handover', 'joints are complete', [/0 of 5 joints are complete/, /Looking again/], 4],
+    ['board', 'watch', '110 of 432 pulls done', [/110 of 432 pulls done/, /FB-S1/], 4],
+    ['handover', 'handover', 'joints are complete', [/0 of 6 joints are complete/, /Looking again/], 4],
   ];
   for (const [name, path, sign, says, most] of PAGES) {
     await open(path, sign);

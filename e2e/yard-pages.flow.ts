@@ -67,7 +67,7 @@ test('the yard’s pages: settings, a live board, a hired tool typed and read ba
   // without being a device of the job, the board is read from the server, and moves
   await toPage(page, 'Watch');
   await page.getByText('Live: moves as crews send').waitFor();
-  await page.getByText(/of 384 pulls done/).waitFor();
+  await page.getByText(/of 432 pulls done/).waitFor();
   await sound(page, 'watch, as a reader');
   expect(await page.getByRole('button', { name: /^Settle it/ }).count()).toBe(0);
 
@@ -75,12 +75,12 @@ test('the yard’s pages: settings, a live board, a hired tool typed and read ba
   await page.getByRole('button', { name: 'Take it onto this browser' }).click();
   await page.getByRole('button', { name: 'Work on it' }).waitFor();
   await toPage(page, 'Watch');
-  await page.getByText('110 of 384 pulls done').waitFor();
+  await page.getByText('110 of 432 pulls done').waitFor();
   await page.getByText('Live: moves as crews send').waitFor();
   const { device } = yard.office;
   await device.append(JOB, 'bolt-tightened', { joint: yard.jointOf('FB-S3'), bolt: 1, step: 'snug', end: 'firm contact' }, { by: CREW.id });
   await yard.sync();
-  await page.getByText('111 of 384 pulls done').waitFor();
+  await page.getByText('111 of 432 pulls done').waitFor();
   await sound(page, 'watch');
   // where events do not come through, it asks every few seconds and moves all the same
   await page.route('**/events', (route) => route.abort());
@@ -88,7 +88,7 @@ test('the yard’s pages: settings, a live board, a hired tool typed and read ba
   await page.getByText('Asking every few seconds').waitFor();
   await device.append(JOB, 'bolt-tightened', { joint: yard.jointOf('FB-S3'), bolt: 2, step: 'snug', end: 'firm contact' }, { by: CREW.id });
   await yard.sync();
-  await page.getByText('112 of 384 pulls done').waitFor();
+  await page.getByText('112 of 432 pulls done').waitFor();
   await page.unroute('**/events');
   await page.getByText('Live: moves as crews send').waitFor();
 
@@ -167,7 +167,7 @@ test('the yard’s pages: settings, a live board, a hired tool typed and read ba
 
   // what is missing is said joint by joint; the file is verified before anybody gets it
   await toPage(page, 'Hand over');
-  await page.getByText('0 of 5 joints are complete. The others lack:').waitFor();
+  await page.getByText('0 of 6 joints are complete. The others lack:').waitFor();
   expect(await page.getByText('inspection: 0 of 1 bolts looked at').first().isVisible()).toBe(true);
   await page.getByRole('button', { name: 'Write the handover file' }).click();
   await page.getByText(/^Verified here, every byte/).waitFor();
@@ -201,7 +201,7 @@ test('a client sees the board, what is handed over and their own settings, and n
     await page.goto(`${yard.server.url}/office/tools`);
     await page.getByText('This page is for another role than yours.').waitFor();
     await page.goto(`${yard.server.url}/office/watch`);
-    await page.getByText(/of 384 pulls done/).waitFor();
+    await page.getByText(/of 432 pulls done/).waitFor();
     await toPage(page, 'Hand over');
     await page.getByRole('button', { name: 'Write the handover file' }).click();
     await page.getByText(/^Verified here, every byte/).waitFor();

@@ -26,7 +26,7 @@ export async function yardScreens(): Promise<void> {
       await page.goto(`${yard.server.url}/office`);
       await page.getByRole('button', { name: 'Take it onto this browser' }).click();
       await page.getByRole('button', { name: 'Work on it' }).waitFor();
-      await shoot('watch', 'watch', (one) => one.getByText(/110 of 384 pulls done/).waitFor());
+      await shoot('watch', 'watch', (one) => one.getByText(/110 of 432 pulls done/).waitFor());
       await shoot('tools', 'tools', (one) => one.getByText(/days over/).waitFor());
       await shoot('tool', 'tools/SK-B204', (one) => one.getByText(/It drifts by|No drift to be seen/).waitFor());
       await shoot('hire', 'tools/hire', (one) => one.getByLabel('Certificate number').waitFor());

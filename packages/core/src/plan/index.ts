@@ -7,6 +7,7 @@ export type { InteractionPlan, RoundPlan, RoundSetting } from './interaction-pla
 export type { JointRounds } from './joint-rounds.ts';
 export { jointWithTool } from './joint-with-tool.ts';
 export { type LooseningAsked, type LooseningOfJoint, looseningOf } from './loosening-of.ts';
+export { mayBeIssued, onlyWaits } from './may-be-issued.ts';
 export type {
   JointPlan,
   KitItem,

@@ -82,7 +82,9 @@ const SAID: { readonly [K in KindName]: (body: BodyOf<K>, names: Names, words: W
   }),
   'plan-issued': (b) => ({ params: { number: b.number, engine: b.engine } }),
   'plan-withdrawn': (b) => ({ params: { number: b.number, reason: b.reason } }),
-  'point-released': (b, n, w) => ({ params: { joint: n.joint(b.joint), point: w.term(b.point), name: b.name } }),
+  'point-released': (b, n, w) => ({
+    params: { joint: n.joint(b.joint), point: w.term(b.point), name: b.seen === undefined ? b.name : `${b.name}: ${b.seen}` },
+  }),
   'retightening-done': (b, n) => ({ params: { joint: n.joint(b.joint), moved: b.moved }, more: [b.text] }),
   'retightening-due': (b, n) => ({ params: { joint: n.joint(b.joint), due: b.due, rule: b.rule } }),
   'shift-handed-over': (b, n) => ({ params: { person: n.person(b.to) }, more: [b.text] }),

@@ -91,7 +91,13 @@ function toldFacts({ state, tools, people, done, bolts }: JointWork, names: Name
             said('report.joint.released'),
             ({ label, term }) =>
               state.released
-                .map(({ point, name, mention }) => label('report.joint.released-as', { point: term(point), name, ...told(names, mention) }))
+                .map(({ point, name, seen, mention }) =>
+                  label('report.joint.released-as', {
+                    point: term(point),
+                    name: seen === undefined ? name : `${name}: ${seen}`,
+                    ...told(names, mention),
+                  }),
+                )
                 .join('\n'),
           ],
         ] satisfies Pair[])

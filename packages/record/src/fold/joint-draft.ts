@@ -54,7 +54,7 @@ export interface JointDraft {
   }[];
   /** where it is a gate valve */
   valve?: { readonly number: string; readonly card: Hash };
-  released: { readonly mention: Mention; readonly point: 'hold' | 'witness' | 'review'; readonly name: string }[];
+  released: { readonly mention: Mention; readonly point: 'hold' | 'witness' | 'review'; readonly name: string; readonly seen?: string }[];
   valves: { readonly mention: Mention; readonly turnsThousandth: number; readonly direction: 'open' | 'close' }[];
   signatures: { readonly mention: Mention; readonly as: string }[];
   retightening: { readonly mention: Mention; readonly due?: string; readonly done?: true }[];

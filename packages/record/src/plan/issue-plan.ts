@@ -1,4 +1,4 @@
-import { type Job, type JointPlan, type Plan, type StepPlan, tightenedAlike, type ValvePlan } from '@clampwright/core';
+import { type Job, type JointPlan, mayBeIssued, type Plan, type StepPlan, tightenedAlike, type ValvePlan } from '@clampwright/core';
 import { hashOf } from '../bytes/hash.ts';
 import { utf8 } from '../bytes/text.ts';
 import type { CardIssued } from '../entry/kinds/card-issued.ts';
@@ -44,13 +44,13 @@ export interface IssueAs {
 
 /**
  * Freezes a plan: its bytes, the job it was made from, the card of each joint and valve, and what work is judged by. Joints that stop are not
- * issued; of valves those, too, that must not be moved, so that the crew reads why.
+ * issued, but those that only wait for a paper or a person are, with that hold; of valves those, too, that must not be moved, so that the crew reads why.
  */
 export function issuePlan(job: Job, plan: Plan, valves: readonly IssuedValve[], { number, jointId, earlier }: IssueAs): Issue {
   const bytes = jsonOf(plan);
   const from = jsonOf(job);
   const hash = hashOf(bytes);
-  const joints = plan.joints.filter(({ verdict }) => verdict !== 'stop');
+  const joints = plan.joints.filter(mayBeIssued);
   const cards = joints.map(jsonOf);
   const valveCards = valves.map(jsonOf);
   const issued: Omit<Issue, 'entries'> = {

@@ -1,4 +1,4 @@
-import type { JointPlan, NoticeCode, Plan } from '@clampwright/core';
+import { type JointPlan, mayBeIssued, type NoticeCode, type Plan } from '@clampwright/core';
 
 /** What a plan does otherwise than crews and rule sets are used to: a named person approves it before it is issued. */
 type DepartureKind = 'above-target' | 'engineer' | 'own-rounds';
@@ -24,7 +24,7 @@ const ways = (rounds: NonNullable<JointPlan['interaction']>['rounds']): string =
 /** Departures of the joints that are issued, each kind once. */
 export function departuresOf({ joints }: Plan): readonly Departure[] {
   const found = new Map<DepartureKind, Set<string>>();
-  for (const joint of joints.filter(({ verdict }) => verdict !== 'stop'))
+  for (const joint of joints.filter(mayBeIssued))
     for (const kind of kindsOf(joint)) found.set(kind, (found.get(kind) ?? new Set<string>()).add(joint.tag));
   return [...found].map(([kind, tags]) => ({ kind, tags: [...tags] }));
 }

@@ -1,4 +1,4 @@
-import { type JointPlan, type Level, levelOf, type Notice, type Plan, type SubgroupPlan } from '@clampwright/core';
+import { type JointPlan, type Level, levelOf, type Notice, onlyWaits, type Plan, type SubgroupPlan } from '@clampwright/core';
 import { aimText, bigText, fastenerText, finalStep, spoken } from '@clampwright/papers/screen';
 import { ENGLISH_WORDS, remedy, says, type UnitSystem, type Words } from '@clampwright/words';
 import type { JointRow, PlanView, ToMend } from './view.ts';
@@ -14,6 +14,7 @@ export function planView(
     ...rest,
     job: plan?.job,
     sums: plan?.sums,
+    waiting: plan?.joints.filter(onlyWaits).length ?? 0,
     tools: plan?.tools ?? [],
     rows: plan?.joints.flatMap((joint) => rowsIn(joint, units, words)) ?? [],
     toMend: plan ? toMend(plan, units) : [],

@@ -7,6 +7,8 @@ export interface PlanView {
   readonly toMend: readonly ToMend[];
   readonly tools: readonly ToolState[];
   readonly sums: Sums | undefined;
+  /** of the joints that stop: those that only wait for a paper or a person, and are issued with that hold */
+  readonly waiting: number;
   /** what was found while reading, each with its place */
   readonly notices: readonly Notice[];
   /** the joint list as it was understood */

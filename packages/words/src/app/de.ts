@@ -138,6 +138,7 @@ export const APP_DE: AppTexts = {
   'joint.pressure': 'Druck abgesperrt, entleert und entlüftet',
   'joint.hold': 'Haltepunkt: {what}',
   'joint.release': 'Als {name} freigeben',
+  'joint.release-seen': 'Was vorlag: Nummer von Freigabe, Prüfung oder Papier',
   'joint.released': 'Freigegeben von {name}',
   'joint.checks': 'Zusammenbau ansehen',
   'joint.checks-fine': 'Alles ist richtig',

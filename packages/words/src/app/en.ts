@@ -129,6 +129,7 @@ export const APP_EN = {
   'joint.pressure': 'Pressure isolated, drained and vented',
   'joint.hold': 'Hold point: {what}',
   'joint.release': 'Release it as {name}',
+  'joint.release-seen': 'What was seen: number of the permit, the test, the paper',
   'joint.released': 'Released by {name}',
   'joint.checks': 'Look at the assembly',
   'joint.checks-fine': 'All of it is right',

@@ -134,6 +134,7 @@ export const APP_ES: AppTexts = {
   'joint.pressure': 'Presión aislada, drenada y venteada',
   'joint.hold': 'Punto de espera: {what}',
   'joint.release': 'Liberar como {name}',
+  'joint.release-seen': 'Qué se vio: número del permiso, del ensayo o del papel',
   'joint.released': 'Liberado por {name}',
   'joint.checks': 'Mirar el montaje',
   'joint.checks-fine': 'Todo está bien',

@@ -138,6 +138,7 @@ export const APP_PL: AppTexts = {
   'joint.pressure': 'Ciśnienie odcięte, opróżniono i odpowietrzono',
   'joint.hold': 'Punkt zatrzymania: {what}',
   'joint.release': 'Zwolnić jako {name}',
+  'joint.release-seen': 'Co okazano: numer zezwolenia, badania lub dokumentu',
   'joint.released': 'Zwolnione przez: {name}',
   'joint.checks': 'Obejrzeć złożenie',
   'joint.checks-fine': 'Wszystko jest dobrze',

@@ -136,6 +136,7 @@ export const APP_PT: AppTexts = {
   'joint.pressure': 'Pressão isolada, drenada e ventilada',
   'joint.hold': 'Ponto de paragem: {what}',
   'joint.release': 'Libertar como {name}',
+  'joint.release-seen': 'O que foi visto: número da licença, do ensaio ou do papel',
   'joint.released': 'Libertado por {name}',
   'joint.checks': 'Ver a montagem',
   'joint.checks-fine': 'Está tudo bem',

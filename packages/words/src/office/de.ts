@@ -466,7 +466,7 @@ export const OFFICE_DE: OfficeTexts = {
   'issue.stops':
     '{count, plural, =0 {Keine Verbindung hält an} one {# Verbindung hält an: sie wird nicht ausgegeben} other {# Verbindungen halten an: sie werden nicht ausgegeben}}',
   'issue.holds':
-    '{count, plural, =0 {Nichts wartet auf ein Papier oder einen Menschen} one {# Sache wartet auf ein Papier oder einen Menschen} other {# Sachen warten auf ein Papier oder einen Menschen}}',
+    '{count, plural, =0 {Keine Verbindung wartet auf ein Papier oder einen Menschen} one {# Verbindung wartet nur auf ein Papier oder einen Menschen: sie wird mit diesem Haltepunkt ausgegeben, den die Kolonne namentlich freigibt} other {# Verbindungen warten nur auf ein Papier oder einen Menschen: sie werden mit diesem Haltepunkt ausgegeben, den die Kolonne namentlich freigibt}}',
   'issue.attention':
     '{count, plural, =0 {Keine Verbindung braucht Achtung} one {# Verbindung braucht Achtung} other {# Verbindungen brauchen Achtung}}',
   'issue.rounds':

@@ -455,7 +455,7 @@ export const OFFICE_EN = {
     '{count, plural, =0 {Nothing was said while reading} one {# thing was said while reading} other {# things were said while reading}}',
   'issue.stops': '{count, plural, =0 {No joint stops} one {# joint stops: it is not issued} other {# joints stop: they are not issued}}',
   'issue.holds':
-    '{count, plural, =0 {Nothing waits for a paper or a person} one {# thing waits for a paper or a person} other {# things wait for a paper or a person}}',
+    '{count, plural, =0 {No joint waits for a paper or a person} one {# joint only waits for a paper or a person: it is issued with that hold, and the crew releases it by name} other {# joints only wait for a paper or a person: they are issued with that hold, and the crew releases them by name}}',
   'issue.attention': '{count, plural, =0 {No joint needs attention} one {# joint needs attention} other {# joints need attention}}',
   'issue.rounds':
     '{count, plural, =0 {All rounds are computed} one {# kind of joint is still computed} other {# kinds of joints are still computed}}',

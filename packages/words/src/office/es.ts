@@ -460,7 +460,7 @@ export const OFFICE_ES: OfficeTexts = {
   'issue.stops':
     '{count, plural, =0 {Ninguna unión se detiene} one {# unión se detiene: no se emite} other {# uniones se detienen: no se emiten}}',
   'issue.holds':
-    '{count, plural, =0 {Nada espera papel ni persona} one {# cosa espera un papel o una persona} other {# cosas esperan un papel o una persona}}',
+    '{count, plural, =0 {Ninguna unión espera un papel o a una persona} one {# unión solo espera un papel o a una persona: se emite con ese punto de espera, que la cuadrilla libera con su nombre} other {# uniones solo esperan un papel o a una persona: se emiten con ese punto de espera, que la cuadrilla libera con su nombre}}',
   'issue.attention': '{count, plural, =0 {Ninguna unión pide atención} one {# unión pide atención} other {# uniones piden atención}}',
   'issue.rounds':
     '{count, plural, =0 {Todas las rondas están calculadas} one {# tipo de unión aún se calcula} other {# tipos de unión aún se calculan}}',

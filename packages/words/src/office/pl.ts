@@ -460,7 +460,7 @@ export const OFFICE_PL: OfficeTexts = {
   'issue.stops':
     '{count, plural, =0 {Żadne połączenie nie stoi} one {# połączenie stoi: nie jest wydawane} few {# połączenia stoją: nie są wydawane} many {# połączeń stoi: nie są wydawane} other {# połączenia stoi: nie są wydawane}}',
   'issue.holds':
-    '{count, plural, =0 {Nic nie czeka na papier ani człowieka} one {# rzecz czeka na papier lub człowieka} few {# rzeczy czekają na papier lub człowieka} many {# rzeczy czeka na papier lub człowieka} other {# rzeczy czeka na papier lub człowieka}}',
+    '{count, plural, =0 {Żadne połączenie nie czeka na dokument ani na osobę} one {# połączenie czeka tylko na dokument lub osobę: zostanie wydane z tym punktem zatrzymania, który brygada zwalnia imiennie} few {# połączenia czekają tylko na dokument lub osobę: zostaną wydane z tym punktem zatrzymania, który brygada zwalnia imiennie} many {# połączeń czeka tylko na dokument lub osobę: zostaną wydane z tym punktem zatrzymania, który brygada zwalnia imiennie} other {# połączenia czeka tylko na dokument lub osobę: zostanie wydane z tym punktem zatrzymania, który brygada zwalnia imiennie}}',
   'issue.attention':
     '{count, plural, =0 {Żadne połączenie nie wymaga uwagi} one {# połączenie wymaga uwagi} few {# połączenia wymagają uwagi} many {# połączeń wymaga uwagi} other {# połączenia wymaga uwagi}}',
   'issue.rounds':

@@ -460,7 +460,7 @@ export const OFFICE_PT: OfficeTexts = {
   'issue.stops':
     '{count, plural, =0 {Nenhuma ligação para} one {# ligação para: não é emitida} other {# ligações param: não são emitidas}}',
   'issue.holds':
-    '{count, plural, =0 {Nada espera papel nem pessoa} one {# coisa espera um papel ou uma pessoa} other {# coisas esperam um papel ou uma pessoa}}',
+    '{count, plural, =0 {Nenhuma ligação espera por um papel ou uma pessoa} one {# ligação só espera por um papel ou uma pessoa: é emitida com esse ponto de paragem, que a equipa liberta pelo nome} other {# ligações só esperam por um papel ou uma pessoa: são emitidas com esse ponto de paragem, que a equipa liberta pelo nome}}',
   'issue.attention': '{count, plural, =0 {Nenhuma ligação pede atenção} one {# ligação pede atenção} other {# ligações pedem atenção}}',
   'issue.rounds':
     '{count, plural, =0 {Todas as voltas estão calculadas} one {# tipo de ligação ainda se calcula} other {# tipos de ligação ainda se calculam}}',

@@ -4,7 +4,7 @@ import type { OpenJoint } from '../../job/open-joint.ts';
 import { isChecked } from '../../job/today.ts';
 import { useNotice, useSay, useTrade } from '../../language/speech.tsx';
 import css from '../../ui/page.module.css';
-import { Banner, Button, Facts, LinkButton, Page, Row, Section, Soft } from '../../ui/page.tsx';
+import { Banner, Button, Facts, Field, LinkButton, Page, Row, Section, Soft } from '../../ui/page.tsx';
 import { useJob } from '../../ui/world-context.ts';
 import { HolderLine } from '../holder-line.tsx';
 import { AssemblyCheck } from './assembly-check.tsx';
@@ -35,9 +35,9 @@ export function BeforeScreen({ state }: { readonly state: OpenJoint }) {
     <Page title={joint.tag ?? joint.joint} back="/">
       <Soft>{card.title}</Soft>
       <Changes state={state} />
-      {joint.released.map(({ mention, name }) => (
+      {joint.released.map(({ mention, name, seen }) => (
         <Soft key={mention.entry}>
-          {say('joint.hold', { what: name })} {say('joint.released', { name: (mention.by && book.nameOf(mention.by)) ?? '' })}
+          {say('joint.hold', { what: seen ?? name })} {say('joint.released', { name: (mention.by && book.nameOf(mention.by)) ?? '' })}
         </Soft>
       ))}
       {withdrawn === undefined ? null : <Banner level="stop">{say('tighten.stopped')}</Banner>}
@@ -123,17 +123,22 @@ function Permits({ state: { card } }: { readonly state: OpenJoint }) {
   );
 }
 
+/** A hold is released by whoever holds the device, who says what was seen. */
 function Release({ state: { joint }, code }: { readonly state: OpenJoint; readonly code: string }) {
   const say = useSay();
   const { world, book } = useJob();
+  const [seen, setSeen] = useState('');
   const name = world.holder === undefined ? say('who.nobody') : (book.nameOf(world.holder) ?? world.holder);
+  const release = () => book.record('point-released', { joint: joint.joint, point: 'hold', name: code, seen: seen.trim() }, world.holder);
   return (
-    <Button
-      disabled={world.holder === undefined}
-      onClick={() => void book.record('point-released', { joint: joint.joint, point: 'hold', name: code }, world.holder)}
-    >
-      {say('joint.release', { name })}
-    </Button>
+    <>
+      <Field label={say('joint.release-seen')}>
+        <input value={seen} maxLength={80} autoComplete="off" onChange={(event) => setSeen(event.target.value)} />
+      </Field>
+      <Button disabled={world.holder === undefined || seen.trim() === ''} onClick={() => void release()}>
+        {say('joint.release', { name })}
+      </Button>
+    </>
   );
 }
 

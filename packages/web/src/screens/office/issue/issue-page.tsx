@@ -39,7 +39,7 @@ export function IssuePage() {
         <Banner level="mind">{say('issue.demo')}</Banner>
       ) : !world || !book || world.holder === undefined || world.world === 'practice' ? (
         <Before />
-      ) : view?.sums && view.sums.joints > view.sums.stop ? (
+      ) : view?.sums && view.sums.joints > view.sums.stop - view.waiting ? (
         <Freeze key={`${book.job} ${here.draft.id}`} view={view} />
       ) : (
         <Banner level="mind">{say('issue.nothing')}</Banner>
@@ -52,12 +52,12 @@ export function IssuePage() {
 /** What a planner looks over before issuing; each with the way to it. */
 function Review({ view }: { readonly view: PlanView }) {
   const say = useOffice();
-  const { sums, notices, roundsOpen, toMend } = view;
-  const holds = toMend.filter(({ level }) => level === 'hold').length;
+  const { sums, notices, roundsOpen, waiting } = view;
+  const stops = (sums?.stop ?? 0) - waiting;
   const items = [
     { fine: notices.length === 0, text: say('issue.read', { count: notices.length }), href: '/office/define' },
-    { fine: (sums?.stop ?? 0) === 0, text: say('issue.stops', { count: sums?.stop ?? 0 }), href: '/office/plan?verdict=stop' },
-    { fine: holds === 0, text: say('issue.holds', { count: holds }), href: '/office/plan' },
+    { fine: stops === 0, text: say('issue.stops', { count: stops }), href: '/office/plan?verdict=stop' },
+    { fine: waiting === 0, text: say('issue.holds', { count: waiting }), href: '/office/plan?verdict=stop' },
     {
       fine: (sums?.attention ?? 0) === 0,
       text: say('issue.attention', { count: sums?.attention ?? 0 }),
