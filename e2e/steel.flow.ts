@@ -142,3 +142,21 @@ test('a gate valve: turns are counted on disk, the tool comes off in time, and w
   await send(page);
   expect((await yard.book()).state('joint', yard.jointOf('GV-11')).valves).toMatchObject([{ turnsThousandth: 6000, direction: 'close' }]);
 }, 60_000);
+
+test('a joint that waits for its permit: no bolt before a named person has released it, saying what was seen', async () => {
+  const joint = yard.jointOf('PH-F4');
+  await page.goto(`${yard.server.url}/joint/${joint}/tighten`);
+  await page.getByText('Waits for a release').first().waitFor();
+  expect(await page.getByText('Done when').count()).toBe(0);
+  await page.goto(yard.server.url);
+  await openJoint(page, 'PH-F4');
+  const release = page.getByRole('button', { name: `Release it as ${CREW.name}` });
+  expect(await release.isDisabled()).toBe(true);
+  await page.getByLabel('What was seen: number of the permit, the test, the paper').fill('PW-2231');
+  await release.click();
+  await page.getByText(`Hold point: PW-2231 Released by ${CREW.name}`).waitFor();
+  await page.goto(`${yard.server.url}/joint/${joint}/tighten`);
+  await page.getByText('Done when').waitFor();
+  await send(page);
+  expect((await yard.book()).state('joint', joint).released).toMatchObject([{ point: 'hold', name: 'permit-missing', seen: 'PW-2231' }]);
+}, 60_000);

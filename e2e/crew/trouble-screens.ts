@@ -10,13 +10,7 @@ export const TROUBLE: readonly Screen[] = [
   {
     name: 'plan-changed',
     go: async (walk) => {
-      await reissue(walk.yard, 'P-2', (joint) =>
-        joint.tag === 'FB-S1'
-          ? withSetting(joint, 'gear 3, step 6', 'gear 3, step 5')
-          : joint.tag === 'PH-F3'
-            ? { ...joint, verdict: 'attention', reasons: [...joint.reasons, { code: 'permit-missing', params: {} }] }
-            : joint,
-      );
+      await reissue(walk.yard, 'P-2', (joint) => (joint.tag === 'FB-S1' ? withSetting(joint, 'gear 3, step 6', 'gear 3, step 5') : joint));
       await sent(walk);
       await walk.toJoint('FB-S1');
       await walk.see('joint.reissued', { number: 'P-2' });
@@ -25,14 +19,14 @@ export const TROUBLE: readonly Screen[] = [
   {
     name: 'hold-point',
     go: async ({ toJoint, see }) => {
-      await toJoint('PH-F3');
-      await see('joint.loosen');
+      await toJoint('PH-F4');
+      await see('joint.release-seen');
     },
   },
   {
     name: 'hold-point-tighten',
     go: async ({ toJoint, see }) => {
-      await toJoint('PH-F3', '/tighten');
+      await toJoint('PH-F4', '/tighten');
       await see('today.held');
     },
   },
