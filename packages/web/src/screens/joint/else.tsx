@@ -20,6 +20,7 @@ export function ElseScreen({ state, bolt }: { readonly state: OpenJoint; readonl
   const tool = task?.inHand;
   const [what, setWhat] = useState<(typeof TROUBLES)[number]>();
   const [text, setText] = useState('');
+  const [unread, setUnread] = useState(false);
   const [next, showNext] = useState<keyof typeof NEXT>();
   const setNext = (what: keyof typeof NEXT) => {
     showNext(what);
@@ -39,7 +40,8 @@ export function ElseScreen({ state, bolt }: { readonly state: OpenJoint; readonl
   };
   const photo = async (file: File | undefined) => {
     if (!file) return;
-    const bytes = await smallPhoto(file);
+    const bytes = await smallPhoto(file).catch(() => undefined);
+    if (!bytes) return setUnread(true);
     const hash = await world.device.attach(book.job, bytes);
     await book.record('photo-taken', { joint: joint.joint, bolt, photo: hash, type: 'image/jpeg' }, world.holder);
     setNext('photo');
@@ -93,6 +95,7 @@ export function ElseScreen({ state, bolt }: { readonly state: OpenJoint; readonl
           {say('else.record')}
         </Button>
       </Section>
+      {unread ? <Banner level="mind">{say('app.photo-unread')}</Banner> : null}
       <FileButton
         label={say('else.photo')}
         accept="image/*"
