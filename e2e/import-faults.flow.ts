@@ -201,6 +201,12 @@ test('a heading that may mean two things is asked for once, and remembered for e
   expect(await said()).not.toContain('may mean');
   expect(await page.getByLabel('“Ø” means').inputValue()).toBe('size');
   await page.getByRole('link', { name: 'Leave it' }).click();
+  // a new draft need not ask again, either
+  await toPage(page, 'Start');
+  await page.getByLabel('Choose files').setInputFiles(file('another.csv', asked.replace('S1;', 'S7;')));
+  await page.getByText('1 joint with 8 bolts understood').waitFor();
+  expect(await page.getByLabel('“Ø” means').inputValue()).toBe('size');
+  await page.getByRole('link', { name: 'Leave it' }).click();
   // one step brings back what there was before
   await toPage(page, 'Define');
   await page.getByRole('button', { name: 'Take the last change back' }).click();

@@ -104,6 +104,12 @@ function rememberedIn(open: OpenFile, notices: Notice[]): readonly Confirmed[] {
   return read.ok ? read.value.value.tables : [];
 }
 
+/** Several mapping files as one, the last of them first to be believed; `undefined` where none says anything. */
+export function joinedMappings(files: readonly Uint8Array[]): string | undefined {
+  const tables = files.flatMap((bytes) => rememberedIn(() => bytes, []));
+  return tables.length === 0 ? undefined : mappingText(tables);
+}
+
 function merged(kept: readonly Confirmed[], fresh: readonly Confirmed[]): readonly Confirmed[] {
   const old = kept.map((one) => {
     const more = fresh.find(({ table, headings }) => table === one.table && same(headings, signature(one.headings)));

@@ -1,6 +1,6 @@
 /** Papers in: a job folder's files as bytes, a job and every fault out. */
 export { LARGEST_FILE } from './decode.ts';
-export { type HeadingMeans, MAPPING_FILE } from './heading-memory.ts';
+export { type HeadingMeans, joinedMappings, MAPPING_FILE } from './heading-memory.ts';
 export { issuedValves } from './issued-valves.ts';
 export { asCsv, type JointHeadings, jointHeadings } from './joint-source.ts';
 export type { JudgedTest } from './judged-test.ts';

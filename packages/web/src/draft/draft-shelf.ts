@@ -27,6 +27,13 @@ export async function readDraft(id: string): Promise<Draft | undefined> {
   return head && files ? { ...head, files } : undefined;
 }
 
+/** A file of this name of every draft that has one, the last changed last. */
+export async function everyFile(name: string): Promise<readonly Uint8Array[]> {
+  const db = await database();
+  const all = await Promise.all((await draftHeads()).toReversed().map(({ id }) => db.get('files', id)));
+  return all.flatMap((files) => files?.get(name) ?? []);
+}
+
 export async function keepDraft({ files, ...head }: Draft): Promise<void> {
   const change = (await database()).transaction(['heads', 'files'], 'readwrite');
   await Promise.all([change.objectStore('heads').put(head), change.objectStore('files').put(files, head.id), change.done]);

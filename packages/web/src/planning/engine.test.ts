@@ -69,7 +69,7 @@ test('a comparison names what changed and nothing else', async () => {
 test('a list is looked at before it is taken: meanings, joints, what is said, and what a person tells of a heading', () => {
   const engine = openEngine();
   const csv = new TextEncoder().encode('Joint;Ø;grade;bolts;layout;weight\nA;M20;10.9;4;2x2;3\n');
-  const read = engine.list(csv, 'list.csv', [], false)!;
+  const read = engine.list(csv, 'list.csv', [], [])!;
   expect(read.joints).toEqual([]);
   expect(read.notices.map(({ code }) => code)).toContain('column-unclear');
   const told = engine.list(
@@ -79,9 +79,16 @@ test('a list is looked at before it is taken: meanings, joints, what is said, an
       { heading: 'Ø', means: 'size' },
       { heading: 'weight', means: 'ignore' },
     ],
-    false,
+    [],
   )!;
   expect(told.joints).toEqual([{ tag: 'A', bolts: 4 }]);
   expect(told.head?.columns.map(({ field }) => field)).toEqual(['tag', 'size', 'grade', 'bolts', 'layout', undefined]);
   expect(told.mapping).toContain('size');
+  // what was said once holds for a list with the same headings in any draft, and goes with it
+  const remembered = [new TextEncoder().encode('tables: []\n'), new TextEncoder().encode(told.mapping!)];
+  const again = engine.list(csv, 'again.csv', [], remembered);
+  expect(again.joints).toEqual([{ tag: 'A', bolts: 4 }]);
+  expect(again.mapping).toContain('size');
+  const other = new TextEncoder().encode('Joint;Ø;grade;bolts;layout;length\nA;M20;10.9;4;2x2;60\n');
+  expect(engine.list(other, 'other.csv', [], remembered).notices.map(({ code }) => code)).toContain('column-unclear');
 });

@@ -15,7 +15,7 @@ import {
   withRounds,
 } from '@clampwright/core';
 import { changeYaml, yamlOf } from '@clampwright/papers/edit';
-import { asCsv, type HeadingMeans, issuedValves, jointHeadings, type OpenFile, readJob } from '@clampwright/papers/read';
+import { asCsv, type HeadingMeans, issuedValves, joinedMappings, jointHeadings, MAPPING_FILE, type OpenFile, readJob } from '@clampwright/papers/read';
 import { type IssuedValve, utf8 } from '@clampwright/record';
 import { ENGLISH_WORDS, type Language, loadWords } from '@clampwright/words';
 import { comparePlans } from './compare-plans.ts';
@@ -47,8 +47,11 @@ export interface Engine {
   readonly ways: (code: string, tags: readonly string[]) => readonly Way[];
   /** what is otherwise in the plan at hand than in one that was issued, or that other files give */
   readonly compare: (other: Uint8Array | ReadonlyMap<string, Uint8Array>) => Promise<readonly JointChange[] | undefined>;
-  /** a joint list out of a file, for the draft at hand or for a new one: as CSV, with what its columns were understood as, and what was not */
-  readonly list: (bytes: Uint8Array, file: string, means: readonly HeadingMeans[], into: boolean) => ReadList;
+  /**
+   * a joint list out of a file, for the draft at hand or for a new one: as CSV, with what its columns were understood as, and what was not;
+   * a new one is read with the mapping files that are remembered
+   */
+  readonly list: (bytes: Uint8Array, file: string, means: readonly HeadingMeans[], into: 'draft' | readonly Uint8Array[]) => ReadList;
 }
 
 /** What the files of a draft come to. */
@@ -132,7 +135,9 @@ export function openEngine(compute: Rounds = async (job, { joint, planned }) => 
     },
     list: (bytes, file, means, into) => {
       // read as it lies, so that a place is named as the spreadsheet shows it
-      const tried = new Map(into ? files : [['job.yaml', ANY_JOB] as const]).set(file, bytes);
+      const tried = new Map(into === 'draft' ? files : [['job.yaml', ANY_JOB] as const]).set(file, bytes);
+      const known = into === 'draft' ? undefined : joinedMappings(into);
+      if (known !== undefined) tried.set(MAPPING_FILE, utf8(known));
       tried.set('job.yaml', changeYaml(tried.get('job.yaml')!, [{ kind: 'set', path: ['joints'], value: file }]));
       const open = opener(tried);
       const { job, notices, mapping } = readJob(open, { means });
@@ -146,7 +151,7 @@ export function openEngine(compute: Rounds = async (job, { joint, planned }) => 
           bolts: subgroups.reduce((sum, one) => sum + one.positions.length, 0),
         })),
         notices: notices.filter(({ place }) => place?.file === file),
-        mapping,
+        mapping: mapping ?? known,
       };
     },
   };
