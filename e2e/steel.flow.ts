@@ -155,8 +155,10 @@ test('a joint that waits for its permit: no bolt before a named person has relea
   await page.getByLabel('What was seen: number of the permit, the test, the paper').fill('PW-2231');
   await release.click();
   await page.getByText(`Hold point: PW-2231 Released by ${CREW.name}`).waitFor();
+  // and none before bolt 1 is found and the assembly looked at, whatever address is opened
   await page.goto(`${yard.server.url}/joint/${joint}/tighten`);
-  await page.getByText('Done when').waitFor();
+  await page.getByText('Before the first bolt: find bolt 1 and look at the assembly.').waitFor();
+  expect(await page.getByText('Done when').count()).toBe(0);
   await send(page);
   expect((await yard.book()).state('joint', joint).released).toMatchObject([{ point: 'hold', name: 'permit-missing', seen: 'PW-2231' }]);
 }, 60_000);

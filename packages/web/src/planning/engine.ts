@@ -15,7 +15,16 @@ import {
   withRounds,
 } from '@clampwright/core';
 import { changeYaml, yamlOf } from '@clampwright/papers/edit';
-import { asCsv, type HeadingMeans, issuedValves, joinedMappings, jointHeadings, MAPPING_FILE, type OpenFile, readJob } from '@clampwright/papers/read';
+import {
+  asCsv,
+  type HeadingMeans,
+  issuedValves,
+  joinedMappings,
+  jointHeadings,
+  MAPPING_FILE,
+  type OpenFile,
+  readJob,
+} from '@clampwright/papers/read';
 import { type IssuedValve, utf8 } from '@clampwright/record';
 import { ENGLISH_WORDS, type Language, loadWords } from '@clampwright/words';
 import { comparePlans } from './compare-plans.ts';

@@ -175,6 +175,7 @@ export const APP_DE: AppTexts = {
   'joint.nothing-differs': 'An dieser Verbindung ändert sich für euch nichts.',
 
   // tighten
+  'tighten.before-first': 'Vor der ersten Schraube: Schraube 1 finden und den Zusammenbau ansehen.',
   'tighten.title': '{tag} anziehen',
   'tighten.bolt': 'Schraube {bolt}',
   'tighten.bolts': 'Schrauben {bolts}',

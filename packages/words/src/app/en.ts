@@ -165,6 +165,7 @@ export const APP_EN = {
   'joint.nothing-differs': 'At this joint nothing is different for you.',
 
   // tighten
+  'tighten.before-first': 'Before the first bolt: find bolt 1 and look at the assembly.',
   'tighten.title': 'Tighten {tag}',
   'tighten.bolt': 'Bolt {bolt}',
   'tighten.bolts': 'Bolts {bolts}',

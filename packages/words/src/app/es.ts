@@ -171,6 +171,7 @@ export const APP_ES: AppTexts = {
   'joint.nothing-differs': 'En esta unión no cambia nada para vosotros.',
 
   // tighten
+  'tighten.before-first': 'Antes del primer tornillo: buscar el tornillo 1 y mirar el montaje.',
   'tighten.title': 'Apretar {tag}',
   'tighten.bolt': 'Tornillo {bolt}',
   'tighten.bolts': 'Tornillos {bolts}',

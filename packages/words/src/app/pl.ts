@@ -175,6 +175,7 @@ export const APP_PL: AppTexts = {
   'joint.nothing-differs': 'Na tym połączeniu nic się dla was nie zmienia.',
 
   // tighten
+  'tighten.before-first': 'Przed pierwszą śrubą: znaleźć śrubę 1 i obejrzeć złożenie.',
   'tighten.title': 'Dokręcanie {tag}',
   'tighten.bolt': 'Śruba {bolt}',
   'tighten.bolts': 'Śruby {bolts}',

@@ -173,6 +173,7 @@ export const APP_PT: AppTexts = {
   'joint.nothing-differs': 'Nesta ligação nada muda para vocês.',
 
   // tighten
+  'tighten.before-first': 'Antes do primeiro parafuso: encontrar o parafuso 1 e ver a montagem.',
   'tighten.title': 'Apertar {tag}',
   'tighten.bolt': 'Parafuso {bolt}',
   'tighten.bolts': 'Parafusos {bolts}',

@@ -48,6 +48,18 @@ export function TightenScreen({ state }: { readonly state: OpenJoint }) {
         <Undo state={state} />
       </Page>
     );
+  // an address that is kept or scanned must not lead past what comes before the first bolt
+  if (joint.datum?.agrees !== true || joint.assembly?.passed !== true)
+    return (
+      <Page title={say('tighten.title', { tag: joint.tag ?? '' })} back={back}>
+        <Banner level="stop">
+          <p className={css.say}>{say('tighten.before-first')}</p>
+        </Banner>
+        <LinkButton href={back} kind="act">
+          {joint.tag ?? joint.joint}
+        </LinkButton>
+      </Page>
+    );
   return <Pull key={`${current.step} ${current.open[0]!.join()}`} state={state} current={current} />;
 }
 

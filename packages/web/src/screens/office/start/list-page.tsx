@@ -41,7 +41,9 @@ export function ListPage() {
       if (!asked) return;
       setModel(list.notices);
       const told = Object.entries(means).map(([heading, mean]) => ({ heading, means: mean }));
-      const found = list.bytes && (await engine.list(list.bytes, list.file, told, coming.into === undefined ? await everyFile('mapping.yaml') : 'draft'));
+      const found =
+        list.bytes &&
+        (await engine.list(list.bytes, list.file, told, coming.into === undefined ? await everyFile('mapping.yaml') : 'draft'));
       if (asked) setRead(found && list.bytes ? { ...found, of: { file: list.file, bytes: list.bytes } } : 'none');
     })();
     return () => {
