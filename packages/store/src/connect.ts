@@ -126,8 +126,10 @@ async function connectDatabase(url: string, mode: Mode): Promise<Connected> {
     }
   }
   const pool = new pg.Pool({ connectionString: url, max: 8, types, connectionTimeoutMillis: 5000 });
-  // A connection that breaks while idle is replaced; without a listener it would end the process.
+  // A connection that breaks while idle is replaced; one that breaks in somebody's hands fails the next question. Without a listener either
+  // would end the process, and the pool listens only to the idle ones.
   pool.on('error', () => {});
+  pool.on('connect', (client) => client.on('error', () => {}));
   const setUp = mode === 'server' ? 'set role clampwright_server' : 'set default_transaction_read_only = on';
   const db = new Kysely<Tables>({
     dialect: new PostgresDialect({
