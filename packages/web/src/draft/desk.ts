@@ -1,6 +1,6 @@
 import { watched } from '../job/store.ts';
 import type { Draft, Files } from './draft.ts';
-import { keepDraft, readDraft } from './draft-shelf.ts';
+import { everyFile, keepDraft, readDraft } from './draft-shelf.ts';
 
 /** The draft in hand, with what it was before each change. */
 export interface Desk {
@@ -35,6 +35,12 @@ async function keepNow(): Promise<void> {
   if (desk.get() === here) isKept.set(true);
 }
 addEventListener('pagehide', () => void keepNow());
+
+/** A file of this name of every draft of this browser, that of the desk with its last change; the last changed last. */
+export async function fileOfEveryDraft(name: string): Promise<readonly Uint8Array[]> {
+  await keepNow();
+  return everyFile(name);
+}
 
 /** Puts a draft on the desk; it is there again after a reload. */
 export async function putOnDesk(draft: Draft): Promise<void> {

@@ -3,9 +3,8 @@ import { changeYaml, JOINT_FIELDS } from '@clampwright/papers/edit';
 import { type Language, loadWords } from '@clampwright/words';
 import { useEffect, useState } from 'react';
 import { useLocation } from 'wouter';
-import { change, desk, putOnDesk } from '../../../draft/desk.ts';
+import { change, desk, fileOfEveryDraft, putOnDesk } from '../../../draft/desk.ts';
 import { type Files, withFiles } from '../../../draft/draft.ts';
-import { everyFile } from '../../../draft/draft-shelf.ts';
 import { emptyDraft } from '../../../draft/new-draft.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
@@ -43,7 +42,7 @@ export function ListPage() {
       const told = Object.entries(means).map(([heading, mean]) => ({ heading, means: mean }));
       const found =
         list.bytes &&
-        (await engine.list(list.bytes, list.file, told, coming.into === undefined ? await everyFile('mapping.yaml') : 'draft'));
+        (await engine.list(list.bytes, list.file, told, coming.into === undefined ? await fileOfEveryDraft('mapping.yaml') : 'draft'));
       if (asked) setRead(found && list.bytes ? { ...found, of: { file: list.file, bytes: list.bytes } } : 'none');
     })();
     return () => {
