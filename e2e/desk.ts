@@ -7,13 +7,27 @@ export const toPage = (page: Page, name: string): Promise<void> =>
 export const toPart = (page: Page, name: string): Promise<void> =>
   page.getByRole('navigation', { name: 'Parts of the job' }).getByRole('link', { name, exact: true }).click();
 
+/** Signs in on the page of settings, which is open. */
+export async function signIn(page: Page, name: string, password: string): Promise<void> {
+  await page.getByLabel('Name', { exact: true }).fill(name);
+  await page.getByLabel('Password', { exact: true }).fill(password);
+  await page.getByRole('button', { name: 'Sign in', exact: true }).click();
+  await page.getByText(`Signed in as ${name}`).waitFor();
+}
+
+/** Signs in as planner of a yard that has a job, and takes that onto this browser. */
+export async function takeJob(page: Page, { url, output }: { readonly url: string; readonly output: () => string }): Promise<void> {
+  await page.goto(`${url}/office/settings`);
+  await signIn(page, 'planner', passwordOf(output()));
+  await page.goto(`${url}/office`);
+  await page.getByRole('button', { name: 'Take it onto this browser' }).click();
+  await page.getByRole('button', { name: 'Work on it' }).waitFor();
+}
+
 /** Signs in, opens a job, takes it onto this browser, and names the planner who sits there. */
 export async function openJob(page: Page, password: string, title: string, planner: string): Promise<void> {
   await toPage(page, 'Settings');
-  await page.getByLabel('Name', { exact: true }).fill('planner');
-  await page.getByLabel('Password', { exact: true }).fill(password);
-  await page.getByRole('button', { name: 'Sign in', exact: true }).click();
-  await page.getByText('Signed in as planner').waitFor();
+  await signIn(page, 'planner', password);
   await toPage(page, 'Start');
   await page.getByLabel('Name of a new job').fill(title);
   await page.getByRole('button', { name: 'Open a job' }).click();

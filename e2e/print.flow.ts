@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type OpenBrowser, openBrowser } from './browser.ts';
-import { passwordOf } from './desk.ts';
+import { takeJob } from './desk.ts';
 import { openWorkedYard } from './worked-yard.ts';
 import type { Yard } from './yard.ts';
 
@@ -20,14 +20,7 @@ beforeAll(async () => {
   // what is printed out of a dark page on a large screen is black on white all the same
   desk = await openBrowser({ viewport: { width: 1440, height: 900 }, colorScheme: 'dark' });
   page = await desk.context.newPage();
-  await page.goto(`${yard.server.url}/office/settings`);
-  await page.getByLabel('Name', { exact: true }).fill('planner');
-  await page.getByLabel('Password', { exact: true }).fill(passwordOf(yard.server.output()));
-  await page.getByRole('button', { name: 'Sign in', exact: true }).click();
-  await page.getByText('Signed in as planner').waitFor();
-  await page.goto(`${yard.server.url}/office`);
-  await page.getByRole('button', { name: 'Take it onto this browser' }).click();
-  await page.getByRole('button', { name: 'Work on it' }).waitFor();
+  await takeJob(page, yard.server);
 }, 60_000);
 afterAll(async () => {
   await desk?.close();

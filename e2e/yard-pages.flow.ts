@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { violations } from './axe.ts';
 import { type OpenBrowser, openBrowser } from './browser.ts';
-import { passwordOf, toPage } from './desk.ts';
+import { signIn as enter, passwordOf, toPage } from './desk.ts';
 import { openWorkedYard } from './worked-yard.ts';
 import { CREW, JOB, type Yard } from './yard.ts';
 
@@ -26,10 +26,7 @@ async function sound(page: Page, name: string): Promise<void> {
 
 async function signIn(page: Page, name: string, password: string): Promise<void> {
   await page.goto(`${yard.server.url}/office/settings`);
-  await page.getByLabel('Name', { exact: true }).fill(name);
-  await page.getByLabel('Password', { exact: true }).fill(password);
-  await page.getByRole('button', { name: 'Sign in', exact: true }).click();
-  await page.getByText(`Signed in as ${name}`).waitFor();
+  await enter(page, name, password);
 }
 const pagesOf = (page: Page) => page.getByRole('navigation', { name: 'Pages of the office' }).getByRole('link').allTextContents();
 

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { openBrowser } from './browser.ts';
-import { passwordOf } from './desk.ts';
+import { takeJob } from './desk.ts';
 import { shots } from './shots.ts';
 import { openWorkedYard } from './worked-yard.ts';
 
@@ -18,14 +18,7 @@ export async function yardScreens(): Promise<void> {
         await wait(page);
         await shots(page, `office-${name}-${size}`);
       };
-      await page.goto(`${yard.server.url}/office/settings`);
-      await page.getByLabel('Name', { exact: true }).fill('planner');
-      await page.getByLabel('Password', { exact: true }).fill(passwordOf(yard.server.output()));
-      await page.getByRole('button', { name: 'Sign in', exact: true }).click();
-      await page.getByText('Signed in as planner').waitFor();
-      await page.goto(`${yard.server.url}/office`);
-      await page.getByRole('button', { name: 'Take it onto this browser' }).click();
-      await page.getByRole('button', { name: 'Work on it' }).waitFor();
+      await takeJob(page, yard.server);
       await shoot('watch', 'watch', (one) => one.getByText(/110 of 432 pulls done/).waitFor());
       await shoot('tools', 'tools', (one) => one.getByText(/days over/).waitFor());
       await shoot('tool', 'tools/SK-B204', (one) => one.getByText(/It drifts by|No drift to be seen/).waitFor());
