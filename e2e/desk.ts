@@ -1,3 +1,5 @@
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 
 /** What a planner does at a desk, by the words on the pages. */
@@ -22,6 +24,16 @@ export async function takeJob(page: Page, { url, output }: { readonly url: strin
   await page.goto(`${url}/office`);
   await page.getByRole('button', { name: 'Take it onto this browser' }).click();
   await page.getByRole('button', { name: 'Work on it' }).waitFor();
+}
+
+/** Chooses the demo's folder on the page of the start, and waits until all of it is planned and kept. */
+export async function chooseDemo(page: Page): Promise<void> {
+  const files = readdirSync('demo', { recursive: true, withFileTypes: true })
+    .filter((one) => one.isFile() && !one.parentPath.includes('plan'))
+    .map((one) => join(one.parentPath, one.name));
+  await page.getByLabel('Choose files').setInputFiles(files);
+  await page.getByRole('heading', { name: 'Fix first' }).waitFor();
+  await page.getByText('Kept in this browser').waitFor({ timeout: 60_000 });
 }
 
 /** Signs in, opens a job, takes it onto this browser, and names the planner who sits there. */

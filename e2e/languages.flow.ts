@@ -1,10 +1,8 @@
-import { readdirSync } from 'node:fs';
-import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { Language } from '../packages/words/src/app/index.ts';
 import { type OpenBrowser, openBrowser } from './browser.ts';
-import { takeJob } from './desk.ts';
+import { chooseDemo, takeJob } from './desk.ts';
 import { englishFinder, textsOn } from './english-texts.ts';
 import { openWorkedYard } from './worked-yard.ts';
 import type { Yard } from './yard.ts';
@@ -22,12 +20,7 @@ beforeAll(async () => {
   await page.getByRole('button', { name: 'Take this list' }).click();
   await page.getByRole('heading', { name: 'Fix first' }).waitFor();
   await page.goto(`${yard.server.url}/office`);
-  const files = readdirSync('demo', { recursive: true, withFileTypes: true })
-    .filter((one) => one.isFile() && !one.parentPath.includes('plan'))
-    .map((one) => join(one.parentPath, one.name));
-  await page.getByLabel('Choose files').setInputFiles(files);
-  await page.getByRole('heading', { name: 'Fix first' }).waitFor();
-  await page.getByText('Kept in this browser').waitFor({ timeout: 60_000 });
+  await chooseDemo(page);
 }, 60_000);
 afterAll(async () => {
   await desk?.close();

@@ -1,11 +1,11 @@
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type OpenBrowser, openBrowser } from './browser.ts';
-import { takeJob } from './desk.ts';
+import { chooseDemo, takeJob } from './desk.ts';
 import { openWorkedYard } from './worked-yard.ts';
 import type { Yard } from './yard.ts';
 
@@ -68,12 +68,7 @@ const HEAD = 'joint,rule set,layout,bolts,size,grade,system,bolt length [mm],cla
 const LONG = 120;
 
 test('every page a planner prints fits on A4, black on white, whole, and without what only a screen can do', async () => {
-  const files = readdirSync('demo', { recursive: true, withFileTypes: true })
-    .filter((one) => one.isFile() && !one.parentPath.includes('plan'))
-    .map((one) => join(one.parentPath, one.name));
-  await page.getByLabel('Choose files').setInputFiles(files);
-  await page.getByRole('heading', { name: 'Fix first' }).waitFor();
-  await page.getByText('Kept in this browser').waitFor({ timeout: 60_000 });
+  await chooseDemo(page);
   const PAGES: readonly (readonly [name: string, path: string, sign: string, says: readonly RegExp[], most: number])[] = [
     [
       'plan',

@@ -16,6 +16,10 @@ export interface JointState {
   readonly withdrawn: string | undefined;
 }
 
+/** Before the first bolt: bolt 1 is where the plan has it, and the assembly was looked at and found right. */
+export const isLookedAt = ({ datum, assembly }: Pick<JointDraft, 'datum' | 'assembly'>): boolean =>
+  datum?.agrees === true && assembly?.passed === true;
+
 export function jointState(book: Book, id: string): JointState {
   const joint = book.fold.state('joint', id);
   const card = book.cardOf(joint);

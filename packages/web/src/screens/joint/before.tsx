@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { useLocation } from 'wouter';
+import { isLookedAt } from '../../job/joint-state.ts';
 import type { OpenJoint } from '../../job/open-joint.ts';
 import { isChecked } from '../../job/today.ts';
 import { useNotice, useSay, useTrade } from '../../language/speech.tsx';
@@ -27,8 +28,7 @@ export function BeforeScreen({ state }: { readonly state: OpenJoint }) {
     named &&
     withdrawn === undefined &&
     holds.length === 0 &&
-    joint.datum?.agrees === true &&
-    joint.assembly?.passed === true &&
+    isLookedAt(joint) &&
     (!needsSnug || joint.snug?.passed === true) &&
     toolsUnchecked.length === 0;
   return (

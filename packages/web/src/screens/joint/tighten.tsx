@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { batteryLeft } from '../../job/battery-left.ts';
 import type { Book } from '../../job/book.ts';
+import { isLookedAt } from '../../job/joint-state.ts';
 import { type BoltTask, hasTrouble, lastTightened, type StepState, taskOf } from '../../job/next-bolt.ts';
 import type { OpenJoint } from '../../job/open-joint.ts';
 import { isChecked } from '../../job/today.ts';
@@ -49,7 +50,7 @@ export function TightenScreen({ state }: { readonly state: OpenJoint }) {
       </Page>
     );
   // an address that is kept or scanned must not lead past what comes before the first bolt
-  if (joint.datum?.agrees !== true || joint.assembly?.passed !== true)
+  if (!isLookedAt(joint))
     return (
       <Page title={say('tighten.title', { tag: joint.tag ?? '' })} back={back}>
         <Banner level="stop">
