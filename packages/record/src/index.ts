@@ -25,7 +25,7 @@ export { finishedJoints } from './fold/finished-joints.ts';
 export { type Fold, openFold } from './fold/fold.ts';
 export type { BoltDraft, JointDraft, Tightened } from './fold/joint-draft.ts';
 export type { Nonconformance } from './fold/nonconformance.ts';
-export { isFor } from './fold/tighten-bolt.ts';
+export { hasTrouble, isFor } from './fold/tighten-bolt.ts';
 export { readReport } from './handover/read-report.ts';
 export { type NotVerified, type Verified, type VerifyOptions, verifyHandover } from './handover/verify.ts';
 export { type HandoverSource, writeHandover } from './handover/write.ts';

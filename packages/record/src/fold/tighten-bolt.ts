@@ -60,12 +60,13 @@ export const isFor = (one: SwappedSetting, bolt: number, step: string): boolean 
   one.step === step && (one.positions === undefined || one.positions.includes(bolt));
 
 /** A bolt may be ahead of the sequence by as many lines as tools work at once. */
+export const hasTrouble = (joint: JointDraft, bolt: number): boolean => (joint.bolts.get(bolt)?.trouble.length ?? 0) > 0;
+
 function judgeOrder(joint: JointDraft, told: Told, position: number, step: string): void {
   const { slice, lineOf } = joint.plan!;
   const progress = progressOf(joint, step);
   // a bolt with trouble is left until it is settled: nobody who goes on is out of order
-  const isOpen = (line: number) =>
-    slice.sequence[line]!.some((bolt) => progress.open.has(bolt) && (joint.bolts.get(bolt)?.trouble.length ?? 0) === 0);
+  const isOpen = (line: number) => slice.sequence[line]!.some((bolt) => progress.open.has(bolt) && !hasTrouble(joint, bolt));
   const own = lineOf.get(position) ?? slice.sequence.length;
   while (progress.front < slice.sequence.length && !isOpen(progress.front)) progress.front += 1;
   let ahead = 0;

@@ -1,5 +1,5 @@
 import { type JointPlan, orderOfRound, type StepPlan, type StepSetting, tightenedAlike } from '@clampwright/core';
-import { isFor, type JointDraft, type Tightened } from '@clampwright/record';
+import { hasTrouble, isFor, type JointDraft, type Tightened } from '@clampwright/record';
 
 /** What is to be done at one bolt in one step, by the card and by the tool that took over, if one did. */
 export interface BoltTask {
@@ -49,8 +49,6 @@ export function stepStates(joint: JointDraft, card: JointPlan): StepState[] {
 
 /** The step the joint is in: the first with a bolt left. */
 export const currentStep = (states: readonly StepState[]): StepState | undefined => states.find(({ left }) => left > 0);
-
-export const hasTrouble = (joint: JointDraft, bolt: number): boolean => (joint.bolts.get(bolt)?.trouble.length ?? 0) > 0;
 
 /** A round is gone again for all bolts as long as one nut moved in it. */
 function openInRound(joint: JointDraft, bolts: readonly number[], step: string): (bolt: number) => boolean {

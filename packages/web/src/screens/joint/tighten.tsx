@@ -1,11 +1,11 @@
 import { beforeNextBolt, type EndSignal, type SafeStop, type StillDoes } from '@clampwright/core';
-import type { BatteryDraft } from '@clampwright/record';
+import { type BatteryDraft, hasTrouble } from '@clampwright/record';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { batteryLeft } from '../../job/battery-left.ts';
 import type { Book } from '../../job/book.ts';
 import { isLookedAt } from '../../job/joint-state.ts';
-import { type BoltTask, hasTrouble, lastTightened, type StepState, taskOf } from '../../job/next-bolt.ts';
+import { type BoltTask, lastTightened, type StepState, taskOf } from '../../job/next-bolt.ts';
 import type { OpenJoint } from '../../job/open-joint.ts';
 import { isChecked } from '../../job/today.ts';
 import { readNumber } from '../../language/read-number.ts';
