@@ -59,9 +59,10 @@ function judgeSetting(
 export const isFor = (one: SwappedSetting, bolt: number, step: string): boolean =>
   one.step === step && (one.positions === undefined || one.positions.includes(bolt));
 
-/** A bolt may be ahead of the sequence by as many lines as tools work at once. */
+/** Something was told of the bolt that is to be settled first. */
 export const hasTrouble = (joint: JointDraft, bolt: number): boolean => (joint.bolts.get(bolt)?.trouble.length ?? 0) > 0;
 
+/** A bolt may be ahead of the sequence by as many lines as tools work at once. */
 function judgeOrder(joint: JointDraft, told: Told, position: number, step: string): void {
   const { slice, lineOf } = joint.plan!;
   const progress = progressOf(joint, step);
