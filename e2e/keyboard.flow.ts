@@ -1,7 +1,7 @@
-import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type OpenBrowser, openBrowser } from './browser.ts';
 import { passwordOf } from './desk.ts';
+import { press, type } from './keys.ts';
 import { openWorkedYard } from './worked-yard.ts';
 import { JOB, type Yard } from './yard.ts';
 
@@ -15,35 +15,6 @@ afterAll(async () => {
   await desk?.close();
   await yard?.close();
 });
-
-/** More stops than any page has. */
-const MOST_STOPS = 150;
-
-/** Goes on with Tab until the focus is on what is called so, and is seen there. */
-async function tabTo(page: Page, name: string | RegExp): Promise<void> {
-  for (let stop = 0; stop < MOST_STOPS; stop += 1) {
-    await page.keyboard.press('Tab');
-    const here = await page.evaluate(() => {
-      const at = document.activeElement as HTMLInputElement | null;
-      const { width, height } = at?.getBoundingClientRect() ?? { width: 0, height: 0 };
-      const label = at?.getAttribute('aria-label') ?? at?.labels?.[0]?.textContent ?? at?.textContent ?? '';
-      return { label: label.trim(), seen: width > 1 && height > 1, ring: at ? getComputedStyle(at).outlineStyle : 'none' };
-    });
-    if (typeof name === 'string' ? here.label !== name : !name.test(here.label)) continue;
-    expect(here, `the focus on ${name}`).toMatchObject({ seen: true });
-    expect(here.ring, `the focus on ${name} is drawn`).not.toBe('none');
-    return;
-  }
-  throw new Error(`Tab does not reach ${name}`);
-}
-const press = async (page: Page, name: string | RegExp, key = 'Enter') => {
-  await tabTo(page, name);
-  await page.keyboard.press(key);
-};
-const type = async (page: Page, name: string | RegExp, text: string) => {
-  await tabTo(page, name);
-  await page.keyboard.type(text);
-};
 
 test('the yard’s pages by keyboard alone: sign in, an account, the tool store, the board, and a handover', async () => {
   const page = await desk.context.newPage();

@@ -6,7 +6,8 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type RunningServer, startServer } from '../torture/yard-on-disk.ts';
 import { violations } from './axe.ts';
 import { type OpenBrowser, openBrowser } from './browser.ts';
-import { cellOf, openJob, passwordOf, toPage, toPart } from './desk.ts';
+import { cellOf, passwordOf, toPage, toPart } from './desk.ts';
+import { choose, pickFiles, press, tabTo, type } from './keys.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'clampwright-planner-'));
 let server: RunningServer;
@@ -39,29 +40,26 @@ async function sound(page: Page, name: string): Promise<void> {
   }
 }
 
-test('from a joint list to an issued plan: fix first, edit by keyboard, simulate, compare, issue', async () => {
+test('from a joint list to an issued plan by keyboard alone: fix first, edit, lots, a tool, simulate, compare, issue', async () => {
   const page = await browser.context.newPage();
   const errors: string[] = [];
   page.on('pageerror', (error) => errors.push(error.message));
   await page.goto(`${server.url}/office`);
 
   // a list without a rule set: asked, never guessed
-  await page.getByLabel('Choose files').setInputFiles({ name: 'splices.csv', mimeType: 'text/csv', buffer: Buffer.from(LIST) });
+  await page.getByLabel('Choose files').waitFor();
+  await pickFiles(page, 'Choose files', { name: 'splices.csv', mimeType: 'text/csv', buffer: Buffer.from(LIST) });
   await page.getByText('1 joint with 8 bolts understood').waitFor();
   await sound(page, 'list');
   expect(await page.getByRole('button', { name: 'Take this list' }).isDisabled()).toBe(true);
-  await page.getByLabel('Tightened by').selectOption('en1090-torque');
-  await page.getByRole('button', { name: 'Take this list' }).click();
+  await choose(page, /^Tightened by/, /EN 1090-2.*torque/);
+  await press(page, 'Take this list');
   await page.getByRole('heading', { name: 'Fix first' }).waitFor();
 
-  // the slip of a finger stands at its cell; by keyboard alone to it, and mended
-  await page.getByText(/said while reading/).click();
-  await page.getByRole('link', { name: /joints.csv, row 3/ }).click();
+  // the slip of a finger stands at its cell, which the way there has in hand; mended
+  await press(page, /said while reading/);
+  await press(page, /joints.csv, row 3/);
   const grid = page.getByRole('grid', { name: 'Joints' });
-  await grid.focus();
-  await page.keyboard.press('Control+Home');
-  await page.keyboard.press('ArrowDown');
-  for (let column = 0; column < 7; column += 1) await page.keyboard.press('ArrowRight');
   await grid.locator('[aria-invalid=true][data-active]').waitFor();
   await page.keyboard.type('40');
   await page.keyboard.press('Enter');
@@ -79,8 +77,8 @@ test('from a joint list to an issued plan: fix first, edit by keyboard, simulate
   await page.evaluate(() =>
     navigator.clipboard.writeText('S3\t8\t2x4\tM20\t10.9\tHV\t75\t40\tL-1\nS4\t8\t2x4\tM20\t10.9\tHV\t75\t40\tL-1'),
   );
-  await page.getByRole('button', { name: 'Add a row' }).click();
-  await grid.focus();
+  await page.keyboard.press('Escape');
+  await press(page, 'Add a row');
   await page.keyboard.press('Control+v');
   expect(await cellOf(page, 4, 'joint')).toBe('S4');
   await page.keyboard.press('Control+End');
@@ -100,31 +98,24 @@ test('from a joint list to an issued plan: fix first, edit by keyboard, simulate
   expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Add a row');
 
   // the lot, and a tool with a chart that is typed
-  await toPart(page, 'Lots');
-  await page.getByRole('button', { name: 'Add a row' }).click();
-  const lots = page.getByRole('grid', { name: 'Lots' });
+  await press(page, 'Lots');
+  await press(page, 'Add a row');
   for (const text of ['L-1', 'K2', '0.13', '4 %', 'yes', 'test 7']) {
-    await lots.focus();
     await page.keyboard.type(text);
     await page.keyboard.press('Tab');
   }
   await sound(page, 'lots');
-  await toPart(page, 'Tools and charts');
-  await page.getByLabel('Serial number of a further tool').fill('W-1');
-  await page.getByRole('button', { name: 'Add the tool' }).click();
-  const fill = async (label: string, text: string) => {
-    await page.getByLabel(label, { exact: true }).fill(text);
-    await page.getByLabel(label, { exact: true }).blur();
-  };
-  await fill('Number', 'C-1');
-  await fill('Calibrated on', '2026-01-10');
-  await fill('Due on', '2099-01-10');
-  await page.getByText('Type the chart').click();
-  await page.getByLabel('Gears').fill('1');
-  await page.getByLabel('Steps', { exact: true }).fill('6');
-  await page.getByRole('button', { name: 'Begin the chart' }).click();
-  const chart = page.getByRole('grid', { name: 'Setting chart of W-1' });
-  await chart.focus();
+  await press(page, 'Tools and charts');
+  await type(page, 'Serial number of a further tool', 'W-1');
+  await page.keyboard.press('Enter');
+  await type(page, 'Number', 'C-1');
+  await type(page, 'Calibrated on', '01102026');
+  await type(page, 'Due on', '01102099');
+  await press(page, 'Type the chart');
+  await type(page, 'Gears', '1');
+  await type(page, 'Steps', '6');
+  await press(page, 'Begin the chart');
+  await tabTo(page, 'Setting chart of W-1', 'grid');
   await page.keyboard.press('ArrowRight');
   for (const torque of ['340', '368', '420', '470', '491', '520']) {
     await page.keyboard.type(torque);
@@ -133,50 +124,68 @@ test('from a joint list to an issued plan: fix first, edit by keyboard, simulate
   await sound(page, 'tools');
 
   // verdicts, and one joint
-  await toPage(page, 'Plan');
-  await page.getByRole('button', { name: 'No hazardous area in this job' }).click();
+  await press(page, 'Plan');
+  await press(page, 'No hazardous area in this job');
   await page
     .getByRole('link', { name: /attention\s*4|ready\s*4/ })
     .first()
     .waitFor();
-  await page.getByLabel('Find').fill('S2');
+  await type(page, 'Find', 'S2');
   await page.getByText('1 joint shown').waitFor();
   await sound(page, 'plan');
-  await page.getByRole('table', { name: 'Joints' }).getByRole('link', { name: 'S2' }).click();
+  await tabTo(page, 'Joints', 'table');
+  await press(page, 'S2');
   await page.getByRole('heading', { name: 'What decides the preload' }).waitFor();
   await sound(page, 'joint');
 
-  await toPage(page, 'Simulate');
-  await page.getByRole('button', { name: 'Play' }).click();
+  await press(page, 'Simulate');
+  await press(page, 'Play');
   await page.getByText('from seed 1').waitFor({ timeout: 60_000 });
   await sound(page, 'simulation');
 
-  await openJob(page, passwordOf(server.output()), 'Footbridge', 'Ines Dahl');
-  await toPage(page, 'Issue');
+  // a job of the yard, and the planner who sits here
+  await press(page, 'Settings');
+  await type(page, 'Name', 'planner');
+  await type(page, 'Password', passwordOf(server.output()));
+  await page.keyboard.press('Enter');
+  await page.getByText('Signed in as planner').waitFor();
+  await press(page, 'Start');
+  await type(page, 'Name of a new job', 'Footbridge');
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: 'Take it onto this browser' }).waitFor();
+  await press(page, 'Take it onto this browser');
+  await page.getByRole('button', { name: 'Work on it' }).waitFor();
+  await press(page, 'People');
+  await type(page, 'Name of the person', 'Ines Dahl');
+  await choose(page, 'Role', 'planner');
+  await press(page, 'Enrol the person');
+  await page.getByRole('button', { name: 'I am Ines Dahl' }).waitFor();
+  await press(page, 'Issue');
   await page.getByLabel('Number of this issue').waitFor();
-  await page.getByRole('button', { name: 'Issue the plan' }).click();
+  await press(page, 'Issue the plan');
   await page.getByText(/^Plan P-1 is issued/).waitFor();
   await sound(page, 'issue');
 
   // a change, and what it makes otherwise since
-  await toPage(page, 'Define');
-  await page.getByRole('grid', { name: 'Joints' }).focus();
+  await press(page, 'Define');
+  await tabTo(page, 'Joints', 'grid');
   await page.keyboard.press('Control+Home');
   for (let column = 0; column < 8; column += 1) await page.keyboard.press('ArrowRight');
   await page.keyboard.press('Delete');
-  await toPage(page, 'Issue');
+  await press(page, 'Issue');
   await page.getByRole('heading', { name: 'Since plan P-1' }).waitFor();
   await page.getByRole('link', { name: 'S1' }).waitFor();
-  await toPage(page, 'Compare');
-  await page.getByLabel('Compare the plan in hand with').selectOption({ label: 'issued plan P-1' });
+  await press(page, 'Compare');
+  await choose(page, 'Compare the plan in hand with', 'issued plan P-1');
   await page.getByRole('heading', { name: '1 joint is different' }).waitFor();
   await sound(page, 'compare');
 
   // another planner goes on from the files of the issued plan
-  await toPage(page, 'Issue');
-  await page.getByRole('button', { name: 'Go on from the files of plan P-1' }).click();
+  await press(page, 'Issue');
+  await page.getByRole('button', { name: 'Go on from the files of plan P-1' }).waitFor();
+  await press(page, 'Go on from the files of plan P-1');
   await page.getByRole('heading', { name: 'Fix first' }).waitFor();
-  await toPage(page, 'Define');
+  await press(page, 'Define');
   expect(await cellOf(page, 1, 'lot')).toBe('L-1');
   expect(errors).toEqual([]);
 }, 240_000);

@@ -139,6 +139,7 @@ test('the yard’s pages: settings, a live board, a hired tool typed and read ba
   await picture.setInputFiles('packages/web/public/mark-192.png');
   await page.getByText('The picture is taken and goes with the certificate.').waitFor();
   await page.getByLabel('Typed by').selectOption({ label: 'Ewa Lind' });
+  await page.getByRole('button', { name: 'This person' }).click();
   await page.getByLabel('PIN of Ewa Lind').fill(CREW.pin);
   await page.getByLabel('PIN of Ewa Lind').press('Enter');
   await page.getByText('Typed by: Ewa Lind').waitFor();
@@ -150,6 +151,7 @@ test('the yard’s pages: settings, a live board, a hired tool typed and read ba
   const others = await page.getByLabel('Read back by').locator('option').allTextContents();
   expect(others).not.toContain('Ewa Lind');
   await page.getByLabel('Read back by').selectOption({ label: 'Tom Brae' });
+  await page.getByRole('button', { name: 'This person' }).click();
   await page.getByLabel('PIN of Tom Brae').fill('1357');
   await page.getByLabel('PIN of Tom Brae').press('Enter');
   await page.getByText('Read back by: Tom Brae').waitFor();

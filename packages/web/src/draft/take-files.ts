@@ -16,14 +16,7 @@ interface Named {
   readonly file: File;
 }
 
-/** What a file field holds. It is emptied, so that a file which was mended may be chosen again under its name. */
-export function chosenIn(field: HTMLInputElement): readonly File[] {
-  const files = [...(field.files ?? [])];
-  field.value = '';
-  return files;
-}
-
-/** Files that were chosen by a file field. */
+/** Files that were chosen. */
 export const chosen = (list: Iterable<File>): Named[] => [...list].map((file) => ({ path: file.webkitRelativePath || file.name, file }));
 
 /** Files that were dropped, folders opened. */

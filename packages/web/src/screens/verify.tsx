@@ -41,7 +41,7 @@ export function VerifyScreen({ back }: { readonly back: string }) {
           if (file) void verify(file);
         }}
       >
-        <FileButton label={say('verify.choose')} chosen={file?.name} onChange={(event) => setFile(event.target.files?.[0])} />
+        <FileButton label={say('verify.choose')} chosen={file?.name} onChosen={([one]) => setFile(one)} />
         <Field label={say('verify.seen')} hint={say('verify.seen-text')}>
           <textarea rows={4} value={seen} onChange={(event) => setSeen(event.target.value)} spellCheck={false} />
         </Field>

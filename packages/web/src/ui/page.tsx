@@ -82,16 +82,31 @@ export const LinkButton = ({
   </Link>
 );
 
-/** Chooses a file; `chosen`: its name. */
-export const FileButton = ({
-  label,
-  chosen,
-  ...rest
-}: { readonly label: string; readonly chosen?: string | undefined } & InputHTMLAttributes<HTMLInputElement>) => (
-  <label className={`${css.button} ${css.file}`}>
+interface FileButtonProps extends Pick<InputHTMLAttributes<HTMLInputElement>, 'accept' | 'capture' | 'multiple'> {
+  readonly label: string;
+  readonly kind?: ButtonProps['kind'];
+  /** the name of what was chosen */
+  readonly chosen?: string | undefined;
+  /** a whole folder is chosen */
+  readonly folder?: boolean;
+  readonly onChosen: (files: readonly File[]) => void;
+}
+/** Chooses files, by a key as well as by a press; the same one may be chosen anew once it has been mended. */
+export const FileButton = ({ label, kind = 'plain', chosen, folder, onChosen, ...rest }: FileButtonProps) => (
+  <label className={`${css.button} ${css.file}`} data-kind={kind}>
     {label}
     {chosen === undefined ? null : <small>{chosen}</small>}
-    <input {...rest} type="file" className={css.aside} />
+    <input
+      {...rest}
+      {...(folder ? { webkitdirectory: '' } : {})}
+      type="file"
+      className={css.aside}
+      onChange={({ target }) => {
+        const files = [...(target.files ?? [])];
+        target.value = '';
+        if (files.length > 0) onChosen(files);
+      }}
+    />
   </label>
 );
 

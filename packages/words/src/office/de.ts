@@ -148,6 +148,9 @@ export const OFFICE_DE: OfficeTexts = {
   'list.rule-set-text':
     'Die Liste sagt nicht, nach welchem Verfahren. Jetzt ein Regelwerk für alle Verbindungen; einzelne bekommen später ihr eigenes.',
   'list.choose': 'Wählen …',
+  'pick.add': 'Hinzufügen',
+  'pick.apply': 'Übernehmen',
+  'pick.person': 'Diese Person',
   'list.take': 'Diese Liste nehmen',
   'list.leave': 'Lassen',
   'list.columns': 'Wie die Spalten verstanden wurden',

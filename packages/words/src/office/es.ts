@@ -146,6 +146,9 @@ export const OFFICE_ES: OfficeTexts = {
   'list.rule-set-text':
     'La lista no dice por qué método. Un reglamento para todas las uniones ahora; cada una puede tener el suyo después.',
   'list.choose': 'Elegir …',
+  'pick.add': 'Añadir',
+  'pick.apply': 'Aplicar',
+  'pick.person': 'Esta persona',
   'list.take': 'Tomar esta lista',
   'list.leave': 'Dejarla',
   'list.columns': 'Cómo se entendieron las columnas',

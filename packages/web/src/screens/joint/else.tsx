@@ -96,12 +96,7 @@ export function ElseScreen({ state, bolt }: { readonly state: OpenJoint; readonl
         </Button>
       </Section>
       {unread ? <Banner level="mind">{say('app.photo-unread')}</Banner> : null}
-      <FileButton
-        label={say('else.photo')}
-        accept="image/*"
-        capture="environment"
-        onChange={(event) => void photo(event.target.files?.[0])}
-      />
+      <FileButton label={say('else.photo')} accept="image/*" capture="environment" onChosen={([picture]) => void photo(picture)} />
     </Page>
   );
 }

@@ -3,12 +3,12 @@ import { useState } from 'react';
 import { Link } from 'wouter';
 import { change, desk } from '../../../draft/desk.ts';
 import { withFiles } from '../../../draft/draft.ts';
-import { bytesOfAll, chosenIn } from '../../../draft/take-files.ts';
+import { bytesOfAll } from '../../../draft/take-files.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
 import { planning } from '../../../planning/planning.ts';
 import css from '../../../ui/page.module.css';
-import { Banner, Button, Field, LinkButton, Section, Soft } from '../../../ui/page.tsx';
+import { Banner, Button, FileButton, LinkButton, Section, Soft } from '../../../ui/page.tsx';
 import { save } from '../../../ui/save.ts';
 import { NoticeList } from '../shell/notice-list.tsx';
 import own from './define.module.css';
@@ -78,9 +78,7 @@ export function FilesPart({ which }: { readonly which: string | undefined }) {
       {told === undefined ? null : <Banner level="mind">{told}</Banner>}
       <div className={own.bar}>
         <Button onClick={() => save(`${name}.zip`, zipFolder(files))}>{say('desk.zip')}</Button>
-        <Field label={say('define.add-files')}>
-          <input type="file" multiple onChange={(event) => void add(chosenIn(event.target))} />
-        </Field>
+        <FileButton label={say('define.add-files')} multiple onChosen={(chosen) => void add(chosen)} />
       </div>
     </>
   );

@@ -1,21 +1,22 @@
 import type { Notice } from '@clampwright/core';
 import { JOINT_FIELDS, type JointColumn } from '@clampwright/papers/edit';
 import { useMemo, useState } from 'react';
-import { useLocation } from 'wouter';
+import { useLocation, useSearchParams } from 'wouter';
 import { change, desk } from '../../../draft/desk.ts';
 import { withFiles } from '../../../draft/draft.ts';
-import { bytesOfAll, chosenIn } from '../../../draft/take-files.ts';
+import { bytesOfAll } from '../../../draft/take-files.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
 import { useWords } from '../../../language/words.ts';
 import { planning, tell } from '../../../planning/planning.ts';
 import type { ListHead } from '../../../planning/view.ts';
 import css from '../../../ui/page.module.css';
-import { Banner, Button } from '../../../ui/page.tsx';
+import { Banner, Button, FileButton } from '../../../ui/page.tsx';
 import { save } from '../../../ui/save.ts';
 import type { At } from '../grid/cells.ts';
 import { Grid, type GridColumn, type RowNotices } from '../grid/grid.tsx';
 import { NoticeList } from '../shell/notice-list.tsx';
+import { Pick } from '../shell/pick.tsx';
 import { incoming } from '../start/incoming.ts';
 import { addColumn, changeCells, csvOf, insertRow, removeRows } from './csv-file.ts';
 import own from './define.module.css';
@@ -26,6 +27,7 @@ export function JointsPart({ which }: { readonly which: string | undefined }) {
   const say = useOffice();
   const { term } = useWords();
   const [, goToPage] = useLocation();
+  const [query] = useSearchParams();
   const here = useWatched(desk)!;
   const { view } = useWatched(planning);
   const [wish, setWish] = useState<At>();
@@ -61,7 +63,16 @@ export function JointsPart({ which }: { readonly which: string | undefined }) {
   const rows = useMemo(() => records?.slice(headAt).map(({ cells }) => cells) ?? [], [records, headAt]);
   const ofList = useMemo(() => view?.notices.filter(({ place }) => place?.file === file) ?? NONE, [view?.notices, file]);
   const notices = useMemo(() => byCell(ofList, headAt, headings ?? []), [ofList, headAt, headings]);
-  const goTo = useMemo(() => wish ?? wanted(which, rows, head), [wish, which, rows, head]);
+  const [place, column] = [query.get('row'), query.get('column')];
+  // biome-ignore lint/correctness/useExhaustiveDependencies: one goes there once, not again after every edit
+  const goTo = useMemo(
+    () =>
+      wish ??
+      (place === null
+        ? wanted(which, rows, head)
+        : placeIn({ row: Number(place), ...(column === null ? {} : { column }) }, headAt, headings ?? [])),
+    [wish, which, query, head === undefined],
+  );
   if (bytes && !csv)
     return (
       <>
@@ -77,43 +88,31 @@ export function JointsPart({ which }: { readonly which: string | undefined }) {
         </Button>
       </>
     );
+  const fields = Object.entries(JOINT_FIELDS).map(([field, { says: meaning }]) => [field, term(meaning)] as const);
   const has = new Set(head?.columns.map(({ field }) => field));
   const open = head?.columns.filter(({ heading, field }) => heading !== '' && field === undefined && isAsked(ofList, heading)) ?? [];
   return (
     <>
       {unread === undefined ? null : <Banner level="mind">{say('desk.unreadable', { file: unread })}</Banner>}
       <div className={own.bar}>
-        <label>
-          {say('define.add-column')}
-          <select value="" onChange={(event) => addColumn(file, headAt, headingOf(event.target.value as JointColumn, files))}>
-            <option value="">{say('list.choose')}</option>
-            {Object.entries(JOINT_FIELDS)
-              .filter(([field]) => !has.has(field))
-              .map(([field, { says: meaning }]) => (
-                <option key={field} value={field}>
-                  {term(meaning)}
-                </option>
-              ))}
-          </select>
-        </label>
-        <label className={css.button}>
-          {say('define.other-list')}
-          <input
-            hidden
-            type="file"
-            accept=".csv,.txt,.tsv,.xlsx,.xlsm,.ifc"
-            onChange={(event) => {
-              const [chosen] = chosenIn(event.target);
-              if (!chosen) return;
-              void bytesOfAll([chosen]).then((found) => {
-                if (typeof found === 'string') return setUnread(found);
-                const kind = /\.ifc$/i.test(chosen.name) ? 'model' : 'list';
-                incoming.set({ kind, name: chosen.name, bytes: found[0]![1], into: here.draft.id });
-                return goToPage('/office/list');
-              });
-            }}
-          />
-        </label>
+        <Pick
+          label={say('define.add-column')}
+          choices={fields.filter(([field]) => !has.has(field as JointColumn))}
+          does={say('pick.add')}
+          onPicked={(field) => addColumn(file, headAt, headingOf(field as JointColumn, files))}
+        />
+        <FileButton
+          label={say('define.other-list')}
+          accept=".csv,.txt,.tsv,.xlsx,.xlsm,.ifc"
+          onChosen={([chosen]) =>
+            void bytesOfAll([chosen!]).then((found) => {
+              if (typeof found === 'string') return setUnread(found);
+              const kind = /\.ifc$/i.test(chosen!.name) ? 'model' : 'list';
+              incoming.set({ kind, name: chosen!.name, bytes: found[0]![1], into: here.draft.id });
+              return goToPage('/office/list');
+            })
+          }
+        />
         {bytes ? (
           <Button kind="quiet" onClick={() => save(file, bytes)}>
             {say('define.save-list')}
@@ -121,27 +120,17 @@ export function JointsPart({ which }: { readonly which: string | undefined }) {
         ) : null}
       </div>
       {open.map(({ heading }) => (
-        <div key={heading} className={own.bar}>
-          <label>
-            {say('list.means', { heading })}
-            <select
-              value=""
-              onChange={(event) =>
-                void tell([{ heading, means: event.target.value }]).then((mapping) => {
-                  if (mapping !== undefined) change((before) => withFiles(before, { 'mapping.yaml': new TextEncoder().encode(mapping) }));
-                })
-              }
-            >
-              <option value="">{say('list.not-understood')}</option>
-              <option value="ignore">{say('list.ignore')}</option>
-              {Object.entries(JOINT_FIELDS).map(([field, { says: meaning }]) => (
-                <option key={field} value={field}>
-                  {term(meaning)}
-                </option>
-              ))}
-            </select>
-          </label>
-        </div>
+        <Pick
+          key={heading}
+          label={say('list.means', { heading })}
+          choices={[['ignore', say('list.ignore')], ...fields]}
+          does={say('pick.apply')}
+          onPicked={(means) =>
+            void tell([{ heading, means }]).then((mapping) => {
+              if (mapping !== undefined) change((before) => withFiles(before, { 'mapping.yaml': new TextEncoder().encode(mapping) }));
+            })
+          }
+        />
       ))}
       <Grid
         label={say('define.part-joints')}
@@ -160,7 +149,7 @@ export function JointsPart({ which }: { readonly which: string | undefined }) {
             notices={ofList}
             most={MOST_SHOWN}
             place={(one, named) => (
-              <button type="button" onClick={() => setWish(placeIn(one, headAt, headings ?? []) ?? { row: 0, col: 0 })}>
+              <button type="button" onClick={() => setWish(placeIn(one.place, headAt, headings ?? []) ?? { row: 0, col: 0 })}>
                 {named}
               </button>
             )}
@@ -181,7 +170,7 @@ const isAsked = (notices: readonly Notice[], heading: string): boolean =>
   notices.some(({ code, place }) => (code === 'column-unclear' || code === 'column-ignored') && place?.column === heading);
 
 /** The cell that a notice is about; column −1 where it is about the row. */
-function placeIn({ place }: Notice, headAt: number, headings: readonly string[]): At | undefined {
+function placeIn(place: Notice['place'], headAt: number, headings: readonly string[]): At | undefined {
   if (place?.row === undefined || place.row <= headAt) return undefined;
   return { row: place.row - headAt - 1, col: place.column === undefined ? -1 : headings.indexOf(place.column) };
 }
@@ -189,7 +178,7 @@ function placeIn({ place }: Notice, headAt: number, headings: readonly string[])
 function byCell(notices: readonly Notice[], headAt: number, headings: readonly string[]): ReadonlyMap<number, RowNotices> {
   const found = new Map<number, Map<number, Notice[]>>();
   for (const one of notices) {
-    const at = placeIn(one, headAt, headings);
+    const at = placeIn(one.place, headAt, headings);
     if (!at) continue;
     const row = found.get(at.row) ?? new Map<number, Notice[]>();
     row.set(at.col, [...(row.get(at.col) ?? []), one]);

@@ -1,6 +1,7 @@
 import type { YamlChange } from '@clampwright/papers/edit';
 import { useOffice } from '../../../language/office-speech.tsx';
-import { Button, Field, Section, Soft } from '../../../ui/page.tsx';
+import { Button, Section, Soft } from '../../../ui/page.tsx';
+import { Pick } from '../shell/pick.tsx';
 import { MEMBERS, MEMBERS_HEAD, type MemberKind } from './fields.ts';
 import { type Path, useYaml } from './use-yaml.ts';
 import { YamlForm } from './yaml-form.tsx';
@@ -53,15 +54,14 @@ function Entry({ at, entry }: { readonly at: number; readonly entry: Readonly<Re
   };
   return (
     <Section title={Array.isArray(entry.joints) ? entry.joints.join(', ') : say('define.for-joints')}>
-      <Field label={say('define.clamped')}>
-        <select value={kind} onChange={(event) => turnTo(event.target.value as MemberKind)}>
-          {(Object.keys(MEMBERS) as MemberKind[]).map((one) => (
-            <option key={one} value={one}>
-              {say(`define.clamped-${one}`)}
-            </option>
-          ))}
-        </select>
-      </Field>
+      <Pick
+        key={kind}
+        label={say('define.clamped')}
+        choices={(Object.keys(MEMBERS) as MemberKind[]).map((one) => [one, say(`define.clamped-${one}`)])}
+        value={kind}
+        does={say('pick.apply')}
+        onPicked={(to) => turnTo(to as MemberKind)}
+      />
       <YamlForm file="members.yaml" base={base} fields={[...MEMBERS_HEAD, ...MEMBERS[kind], ...(kind === 'ring' ? MEMBERS.gasket : [])]} />
       <Button kind="quiet" onClick={() => yaml.change([{ kind: 'remove', path: base }])}>
         {say('define.remove-members')}

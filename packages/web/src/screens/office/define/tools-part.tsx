@@ -3,13 +3,12 @@ import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { change, desk } from '../../../draft/desk.ts';
 import { type Files, withFiles } from '../../../draft/draft.ts';
-import { bytesOfAll, chosenIn } from '../../../draft/take-files.ts';
+import { bytesOfAll } from '../../../draft/take-files.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
 import { useNotice } from '../../../language/speech.tsx';
 import { planning } from '../../../planning/planning.ts';
-import css from '../../../ui/page.module.css';
-import { Banner, Button, Field, Row, Section, Soft } from '../../../ui/page.tsx';
+import { Banner, Button, Field, FileButton, Row, Section, Soft } from '../../../ui/page.tsx';
 import { DropZone } from '../shell/drop-zone.tsx';
 import type { emptyChart } from './chart-shapes.ts';
 import { ChartTable } from './chart-table.tsx';
@@ -122,10 +121,7 @@ function Chart({ at, tool }: { readonly at: number; readonly tool: ToolEntry }) 
         <Soft>{say('define.no-chart')}</Soft>
       )}
       <DropZone className={own.bar} onDropped={(data) => void drop(data.files[0])}>
-        <label className={css.button}>
-          {say('define.chart-file')}
-          <input hidden type="file" accept=".csv,.txt,.tsv,.xlsx,.xlsm" onChange={(event) => void drop(chosenIn(event.target)[0])} />
-        </label>
+        <FileButton label={say('define.chart-file')} accept=".csv,.txt,.tsv,.xlsx,.xlsm" onChosen={([one]) => void drop(one)} />
       </DropZone>
       {unread === undefined ? null : <Banner level="mind">{say('desk.unreadable', { file: unread })}</Banner>}
       <details>

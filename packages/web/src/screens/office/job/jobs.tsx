@@ -65,14 +65,21 @@ export function Jobs({ onEnrolled }: { readonly onEnrolled: () => void }) {
         ))}
       </ul>
       <FaultLine fault={fault} />
-      <Row>
-        <Field label={say('office.new-job')}>
-          <input value={title} onChange={(event) => setTitle(event.target.value)} />
-        </Field>
-        <Button disabled={title.trim() === ''} onClick={() => void add()}>
-          {say('office.open-job')}
-        </Button>
-      </Row>
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          void add();
+        }}
+      >
+        <Row>
+          <Field label={say('office.new-job')}>
+            <input value={title} onChange={(event) => setTitle(event.target.value)} />
+          </Field>
+          <Button type="submit" disabled={title.trim() === ''}>
+            {say('office.open-job')}
+          </Button>
+        </Row>
+      </form>
     </Section>
   );
 }

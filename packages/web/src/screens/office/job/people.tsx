@@ -51,23 +51,30 @@ export function People() {
           </li>
         ))}
       </ul>
-      <Row>
-        <Field label={say('office.person')}>
-          <input value={name} onChange={(event) => setName(event.target.value)} autoComplete="off" />
-        </Field>
-        <Field label={say('office.role')}>
-          <select value={role} onChange={(event) => setRole(event.target.value as typeof role)}>
-            {CHOICES.map((one) => (
-              <option key={one} value={one}>
-                {say(`office.role-${one}`)}
-              </option>
-            ))}
-          </select>
-        </Field>
-        <Button disabled={name.trim() === ''} onClick={() => void enrol()}>
-          {say('office.enrol-person')}
-        </Button>
-      </Row>
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          void enrol();
+        }}
+      >
+        <Row>
+          <Field label={say('office.person')}>
+            <input value={name} onChange={(event) => setName(event.target.value)} autoComplete="off" />
+          </Field>
+          <Field label={say('office.role')}>
+            <select value={role} onChange={(event) => setRole(event.target.value as typeof role)}>
+              {CHOICES.map((one) => (
+                <option key={one} value={one}>
+                  {say(`office.role-${one}`)}
+                </option>
+              ))}
+            </select>
+          </Field>
+          <Button type="submit" disabled={name.trim() === ''}>
+            {say('office.enrol-person')}
+          </Button>
+        </Row>
+      </form>
     </Section>
   );
 }

@@ -21,6 +21,9 @@ export function ReadNotices({ notices }: { readonly notices: readonly Notice[] }
   );
 }
 
+const cellQuery = (row: number, column: string | undefined) =>
+  new URLSearchParams({ row: String(row), ...(column === undefined ? {} : { column }) });
+
 /** The page on which a file is mended: a list in its table, all else as it is made. */
 function placeOf({ place }: Notice): string {
   const { file, path } = place ?? {};
@@ -29,5 +32,6 @@ function placeOf({ place }: Notice): string {
   if (file === 'job.yaml') return `/office/define/${first === 'people' || first === 'lots' ? `${first}${row}` : 'job'}`;
   if (file === 'tools.yaml') return `/office/define/${first === 'batteries' ? `batteries${row}` : 'tools'}`;
   if (file === 'members.yaml') return '/office/define/members';
-  return file === undefined || file.startsWith('joints.') ? '/office/define' : `/office/define/files/${encodeURIComponent(file)}`;
+  if (file !== undefined && !file.startsWith('joints.')) return `/office/define/files/${encodeURIComponent(file)}`;
+  return `/office/define${place?.row === undefined ? '' : `?${cellQuery(place.row, place.column)}`}`;
 }

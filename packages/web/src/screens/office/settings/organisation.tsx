@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import { useOffice } from '../../../language/office-speech.tsx';
-import { Banner, Button, Field, Row, Section, Soft } from '../../../ui/page.tsx';
+import { Banner, Button, Field, FileButton, Row, Section, Soft } from '../../../ui/page.tsx';
 import { FaultLine } from '../job/fault-line.tsx';
 import { type Fault, faultOf, server } from '../job/session.ts';
 
@@ -49,9 +49,10 @@ export function Organisation() {
           <input value={address} maxLength={200} onChange={(event) => setAddress(event.target.value)} />
         </Field>
       </Row>
-      <Field label={say('set.mark')} hint={say('set.mark-hint')}>
-        <input type="file" accept="image/png,image/jpeg" onChange={(event) => void take(event.target.files?.[0])} />
-      </Field>
+      <Row>
+        <FileButton label={say('set.mark')} accept="image/png,image/jpeg" onChosen={([picture]) => void take(picture)} />
+        <Soft>{say('set.mark-hint')}</Soft>
+      </Row>
       <p>{say(mark === null || (mark === undefined && !has) ? 'set.mark-none' : mark === undefined ? 'set.mark-there' : 'set.mark-new')}</p>
       {state === 'too large' ? <Banner level="mind">{say('set.mark-large')}</Banner> : null}
       <FaultLine fault={fault} />

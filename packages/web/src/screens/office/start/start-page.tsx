@@ -5,12 +5,12 @@ import { clearDesk, desk, putOnDesk } from '../../../draft/desk.ts';
 import type { Draft, DraftHead, Files } from '../../../draft/draft.ts';
 import { draftHeads, forgetDraft, readDraft } from '../../../draft/draft-shelf.ts';
 import { demoDraft, draftOf, emptyDraft } from '../../../draft/new-draft.ts';
-import { chosen, chosenIn, dropped, type Taken, takeFiles } from '../../../draft/take-files.ts';
+import { chosen, dropped, type Taken, takeFiles } from '../../../draft/take-files.ts';
 import { useWatched } from '../../../job/store.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
 import { useTrade } from '../../../language/speech.tsx';
 import css from '../../../ui/page.module.css';
-import { Banner, Button, LinkButton, Section, Soft } from '../../../ui/page.tsx';
+import { Banner, Button, FileButton, LinkButton, Section, Soft } from '../../../ui/page.tsx';
 import { save } from '../../../ui/save.ts';
 import { Jobs } from '../job/jobs.tsx';
 import { useSession } from '../job/session.ts';
@@ -43,33 +43,15 @@ export function StartPage({ onEnrolled }: { readonly onEnrolled: () => void }) {
     incoming.set({ ...taken, into: undefined });
     return goTo('/office/list');
   };
+  const choose = (files: readonly File[]) => void takeFiles(chosen(files)).then(take);
   return (
     <OfficeShell title={say('office.page-start')}>
       <DropZone className={own.drop} onDropped={(data) => void dropped(data).then(takeFiles).then(take)}>
         <h2>{say('desk.begin')}</h2>
         <p>{say('desk.begin-text')}</p>
         <div className={own.ways}>
-          <label className={css.button} data-kind="act">
-            {say('desk.choose')}
-            <input
-              className={own.file}
-              type="file"
-              multiple
-              aria-label={say('desk.choose')}
-              onChange={(event) => void takeFiles(chosen(chosenIn(event.target))).then(take)}
-            />
-          </label>
-          <label className={css.button}>
-            {say('desk.choose-folder')}
-            <input
-              className={own.file}
-              type="file"
-              // @ts-expect-error not in the types of React: chooses a folder
-              webkitdirectory=""
-              aria-label={say('desk.choose-folder')}
-              onChange={(event) => void takeFiles(chosen(chosenIn(event.target))).then(take)}
-            />
-          </label>
+          <FileButton kind="act" label={say('desk.choose')} multiple onChosen={choose} />
+          <FileButton label={say('desk.choose-folder')} folder onChosen={choose} />
           <Button onClick={() => void open(emptyDraft(say('desk.unnamed'), say('desk.site-unnamed')), '/office/define')}>
             {say('desk.empty')}
           </Button>

@@ -2,10 +2,9 @@ import type { Notice } from '@clampwright/core';
 import { csvText } from '@clampwright/papers/edit';
 import { utf8 } from '@clampwright/record';
 import { useMemo, useState } from 'react';
-import { bytesOfAll, chosenIn } from '../../../draft/take-files.ts';
+import { bytesOfAll } from '../../../draft/take-files.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
-import css from '../../../ui/page.module.css';
-import { Banner, Soft } from '../../../ui/page.tsx';
+import { Banner, FileButton, Soft } from '../../../ui/page.tsx';
 import { EmptyChart } from '../define/empty-chart.tsx';
 import { cellNotices } from '../grid/cell-notices.ts';
 import type { CellChange } from '../grid/cells.ts';
@@ -98,10 +97,7 @@ export function HireChart({ chart, notices, onChange }: ChartProps) {
       )}
       {unread === undefined ? null : <Banner level="mind">{say('desk.unreadable', { file: unread })}</Banner>}
       <DropZone className={own.drop} onDropped={(data) => void take(data.files[0])}>
-        <label className={css.button}>
-          {say('define.chart-file')}
-          <input hidden type="file" accept=".csv,.txt,.tsv,.xlsx,.xlsm" onChange={(event) => void take(chosenIn(event.target)[0])} />
-        </label>
+        <FileButton label={say('define.chart-file')} accept=".csv,.txt,.tsv,.xlsx,.xlsm" onChosen={([one]) => void take(one)} />
       </DropZone>
     </>
   );

@@ -5,7 +5,7 @@ import type { Book } from '../../../job/book.ts';
 import { recordYard } from '../../../job/record-yard.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
 import { useNotice } from '../../../language/speech.tsx';
-import { Banner, Button, Section, Soft } from '../../../ui/page.tsx';
+import { Banner, Button, FileButton, Section, Soft } from '../../../ui/page.tsx';
 import { smallPhoto } from '../../../ui/small-photo.ts';
 import { useWorld } from '../../../ui/world-context.ts';
 import { chartFile, HireChart, type HireChartValue } from './hire-chart.tsx';
@@ -79,9 +79,7 @@ export function HireTool({ yard }: { readonly yard: Book }) {
       </Section>
       <Section title={say('store.certificate')}>
         <div className={own.form}>{ON_PAPER.map(field)}</div>
-        <Typed name="photo" said={[]}>
-          <input type="file" accept="image/*" capture="environment" onChange={(event) => void take(event.target.files?.[0])} />
-        </Typed>
+        <FileButton label={say('store.field-photo')} accept="image/*" capture="environment" onChosen={([one]) => void take(one)} />
         {photo === 'unread' ? <Banner level="mind">{say('app.photo-unread')}</Banner> : null}
         {photo && photo !== 'unread' ? <Soft>{say('store.photo-taken')}</Soft> : null}
       </Section>
@@ -110,7 +108,7 @@ export function HireTool({ yard }: { readonly yard: Book }) {
 }
 
 interface TypedProps {
-  readonly name: HireField | 'photo';
+  readonly name: HireField;
   readonly said: readonly string[];
   readonly children: ReactNode;
 }

@@ -4,6 +4,7 @@ import type { Book } from '../../../job/book.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
 import { Banner, Button, Field, Row } from '../../../ui/page.tsx';
 import { useWorld } from '../../../ui/world-context.ts';
+import { Pick } from '../shell/pick.tsx';
 
 interface NamedProps {
   readonly yard: Book;
@@ -45,39 +46,39 @@ export function NamedPerson({ yard, label, not, value, onNamed }: NamedProps) {
   return (
     <>
       <Row>
-        <Field label={label}>
-          <select
-            value={chosen}
-            onChange={(event) => {
-              const person = event.target.value;
-              setChosen(person);
-              setPin('');
-              setAsks(undefined);
-              if (person !== '') void check(person, '');
+        <Pick
+          label={label}
+          choices={people.map((person) => [person, name(person)])}
+          does={say('pick.person')}
+          onPicked={(person) => {
+            setChosen(person);
+            setPin('');
+            setAsks(undefined);
+            void check(person, '');
+          }}
+        />
+        {asks === undefined ? null : (
+          <form
+            onSubmit={(event) => {
+              event.preventDefault();
+              void check(chosen, pin);
             }}
           >
-            <option value="">{say('list.choose')}</option>
-            {people.map((person) => (
-              <option key={person} value={person}>
-                {name(person)}
-              </option>
-            ))}
-          </select>
-        </Field>
-        {asks === undefined ? null : (
-          <Field label={say('store.pin-of', { name: name(chosen) })}>
-            <input
-              type="password"
-              inputMode="numeric"
-              autoComplete="off"
-              value={pin}
-              onChange={(event) => setPin(event.target.value)}
-              onBlur={() => pin.length >= 4 && void check(chosen, pin)}
-              onKeyDown={(event) => {
-                if (event.key === 'Enter') void check(chosen, pin);
-              }}
-            />
-          </Field>
+            <Row>
+              <Field label={say('store.pin-of', { name: name(chosen) })}>
+                <input
+                  type="password"
+                  inputMode="numeric"
+                  autoComplete="off"
+                  value={pin}
+                  onChange={(event) => setPin(event.target.value)}
+                />
+              </Field>
+              <Button type="submit" disabled={pin.length < 4}>
+                {say('pick.person')}
+              </Button>
+            </Row>
+          </form>
         )}
       </Row>
       {asks === 'wrong' ? <Banner level="stop">{say('who.pin-wrong')}</Banner> : null}

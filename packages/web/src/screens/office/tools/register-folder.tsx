@@ -11,14 +11,13 @@ import {
   type YardEntry,
 } from '@clampwright/record';
 import { useState } from 'react';
-import { chosenIn, dropped, chosen as filesOf, takeFiles } from '../../../draft/take-files.ts';
+import { dropped, chosen as filesOf, takeFiles } from '../../../draft/take-files.ts';
 import type { Book } from '../../../job/book.ts';
 import { recordYard } from '../../../job/record-yard.ts';
 import { today } from '../../../job/today.ts';
 import { useOffice } from '../../../language/office-speech.tsx';
 import { useNotice } from '../../../language/speech.tsx';
-import css from '../../../ui/page.module.css';
-import { Banner, Button, Section, Soft } from '../../../ui/page.tsx';
+import { Banner, Button, FileButton, Section, Soft } from '../../../ui/page.tsx';
 import { useWorld } from '../../../ui/world-context.ts';
 import { DropZone } from '../shell/drop-zone.tsx';
 import { NamedPerson } from './named-person.tsx';
@@ -51,10 +50,7 @@ export function RegisterFolder({ yard }: { readonly yard: Book }) {
     <Section title={say('store.register')}>
       <DropZone className={own.drop} onDropped={(data) => void dropped(data).then(takeFiles).then(take)}>
         <p>{say('store.register-text')}</p>
-        <label className={css.button}>
-          {say('store.register-choose')}
-          <input hidden type="file" multiple onChange={(event) => void takeFiles(filesOf(chosenIn(event.target))).then(take)} />
-        </label>
+        <FileButton label={say('store.register-choose')} multiple onChosen={(files) => void takeFiles(filesOf(files)).then(take)} />
       </DropZone>
       {read === 'other' ? <Banner level="mind">{say('store.register-other')}</Banner> : null}
       {faults.slice(0, 12).map((one) => (
