@@ -17,7 +17,7 @@ const atFocus = (page: Page) =>
     const { width, height, top, bottom } = shown.getBoundingClientRect();
     return {
       name: (at.getAttribute('aria-label') ?? label?.textContent ?? at.textContent ?? '').trim(),
-      role: at.getAttribute('role') ?? at.localName,
+      role: at.getAttribute('role') ?? (at.localName === 'input' ? at.type : at.localName),
       seen: width > 1 && height > 1 && bottom > 0 && top < innerHeight,
       ring: getComputedStyle(shown).outlineStyle,
     };

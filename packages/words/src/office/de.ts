@@ -41,6 +41,8 @@ export const OFFICE_DE: OfficeTexts = {
   'office.role-crew': 'Trupp',
   'office.role-inspector': 'Prüfer',
   'office.enrol-person': 'Person eintragen',
+  'office.namesake':
+    '{name} ist schon dabei. Eine andere Person gleichen Namens braucht etwas, das sie unterscheidet, etwa einen zweiten Vornamen.',
   'office.pin': 'PIN, mindestens vier Ziffern',
   'office.set-pin': 'PIN von {name} setzen',
   'office.pin-set': 'Die PIN von {name} ist gesetzt. Die Geräte haben sie nach ihrem nächsten Senden.',

@@ -40,6 +40,8 @@ export const OFFICE_EN = {
   'office.role-crew': 'crew',
   'office.role-inspector': 'inspector',
   'office.enrol-person': 'Enrol the person',
+  'office.namesake':
+    '{name} takes part already. Another person of the same name needs something that tells them apart, such as a middle name.',
   'office.pin': 'PIN, four digits or more',
   'office.set-pin': 'Set the PIN of {name}',
   'office.pin-set': 'The PIN of {name} is set. Devices have it after their next sending.',

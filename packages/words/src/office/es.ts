@@ -41,6 +41,7 @@ export const OFFICE_ES: OfficeTexts = {
   'office.role-crew': 'cuadrilla',
   'office.role-inspector': 'inspector',
   'office.enrol-person': 'Inscribir a la persona',
+  'office.namesake': '{name} ya participa. Otra persona con el mismo nombre necesita algo que la distinga, por ejemplo un segundo nombre.',
   'office.pin': 'PIN, cuatro cifras o más',
   'office.set-pin': 'Poner el PIN de {name}',
   'office.pin-set': 'El PIN de {name} está puesto. Los dispositivos lo tienen tras su próximo envío.',

@@ -41,6 +41,7 @@ export const OFFICE_PL: OfficeTexts = {
   'office.role-crew': 'brygada',
   'office.role-inspector': 'inspektor',
   'office.enrol-person': 'Wpisać osobę',
+  'office.namesake': '{name} już bierze udział. Inna osoba o tym samym nazwisku potrzebuje czegoś, co ją odróżni, np. drugiego imienia.',
   'office.pin': 'PIN, co najmniej cztery cyfry',
   'office.set-pin': 'Ustawić PIN: {name}',
   'office.pin-set': 'PIN jest ustawiony: {name}. Urządzenia dostaną go przy następnym wysyłaniu.',

@@ -41,6 +41,7 @@ export const OFFICE_PT: OfficeTexts = {
   'office.role-crew': 'equipa',
   'office.role-inspector': 'inspetor',
   'office.enrol-person': 'Inscrever a pessoa',
+  'office.namesake': '{name} já participa. Outra pessoa com o mesmo nome precisa de algo que a distinga, por exemplo um segundo nome.',
   'office.pin': 'PIN, quatro algarismos ou mais',
   'office.set-pin': 'Pôr o PIN de {name}',
   'office.pin-set': 'O PIN de {name} está posto. Os dispositivos têm-no depois do próximo envio.',

@@ -16,9 +16,14 @@ export function People() {
   const [name, setName] = useState('');
   const [role, setRole] = useState<(typeof CHOICES)[number]>('crew');
   const people = book.fold.ids('person').map((id) => book.fold.state('person', id));
+  const wanted = name.trim();
+  const namesake = people
+    .filter(({ revoked }) => !revoked)
+    .map(({ person }) => book.nameOf(person) ?? '')
+    .find((one) => one.toLowerCase() === wanted.toLowerCase());
   const enrol = async () => {
     const person = idOf('person', crypto.getRandomValues(new Uint8Array(16)));
-    const hash = await world.device.attach(book.job, utf8(name.trim()));
+    const hash = await world.device.attach(book.job, utf8(wanted));
     await book.record('person-enrolled', { person, name: hash, roles: [role] }, world.holder);
     await book.refresh();
     if (role === 'planner' && world.holder === undefined) world.setHolder(person);
@@ -70,10 +75,11 @@ export function People() {
               ))}
             </select>
           </Field>
-          <Button type="submit" disabled={name.trim() === ''}>
+          <Button type="submit" disabled={wanted === '' || namesake !== undefined}>
             {say('office.enrol-person')}
           </Button>
         </Row>
+        {namesake === undefined ? null : <p role="status">{say('office.namesake', { name: namesake })}</p>}
       </form>
     </Section>
   );
