@@ -1,6 +1,6 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 
 /** What a planner does at a desk, by the words on the pages. */
 export const toPage = (page: Page, name: string): Promise<void> =>
@@ -26,12 +26,17 @@ export async function takeJob(page: Page, { url, output }: { readonly url: strin
   await page.getByRole('button', { name: 'Work on it' }).waitFor();
 }
 
+/** Chooses the demo's folder by a field for files. */
+export const chooseFolder = (field: Locator): Promise<void> =>
+  field.setInputFiles(
+    readdirSync('demo', { recursive: true, withFileTypes: true })
+      .filter((one) => one.isFile() && !one.parentPath.includes('plan'))
+      .map((one) => join(one.parentPath, one.name)),
+  );
+
 /** Chooses the demo's folder on the page of the start, and waits until all of it is planned and kept. */
 export async function chooseDemo(page: Page): Promise<void> {
-  const files = readdirSync('demo', { recursive: true, withFileTypes: true })
-    .filter((one) => one.isFile() && !one.parentPath.includes('plan'))
-    .map((one) => join(one.parentPath, one.name));
-  await page.getByLabel('Choose files').setInputFiles(files);
+  await chooseFolder(page.getByLabel('Choose files'));
   await page.getByRole('heading', { name: 'Fix first' }).waitFor();
   await page.getByText('Kept in this browser').waitFor({ timeout: 60_000 });
 }

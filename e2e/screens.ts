@@ -1,16 +1,14 @@
-// `npm run screens`: pictures of the pages at phone, tablet and laptop size, light and dark, into docs/screens.
+// `npm run screens`: pictures of the screens at phone, tablet and laptop size, light and dark, into docs/screens.
 // `npm run screens -- app`: only the crew's; `npm run screens -- app hold-point`: only those with this in their name.
 import { mkdirSync } from 'node:fs';
-import { appScreens } from './app-screens.ts';
-import { paperScreens } from './paper-screens.ts';
-import { plannerScreens } from './planner-screens.ts';
-import { yardScreens } from './yard-screens.ts';
+import { crewPictures } from './crew-pictures.ts';
+import { officePictures } from './office-pictures.ts';
+import { paperPictures } from './paper-pictures.ts';
 
 const PARTS: Readonly<Record<string, (wanted?: string) => Promise<void>>> = {
-  planner: () => plannerScreens(),
-  paper: () => paperScreens('docs/screens'),
-  app: appScreens,
-  yard: () => yardScreens(),
+  office: officePictures,
+  paper: () => paperPictures('docs/screens'),
+  app: crewPictures,
 };
 const [part, wanted] = process.argv.slice(2);
 if (part !== undefined && !(part in PARTS)) throw new Error(`one of ${Object.keys(PARTS).join(', ')}, not ${part}`);

@@ -46,8 +46,8 @@ describe('a faulty cell is named with row and column, and the good rows are kept
   test.each([
     ['zero', '0', 'number-absurd'],
     ['negative', '-600', 'number-absurd'],
-    ['not a number', 'abc', 'number-wanted'],
-    ['NaN', 'NaN', 'number-wanted'],
+    ['not a number', 'abc', 'quantity-wanted'],
+    ['NaN', 'NaN', 'quantity-wanted'],
     ['absurd', '99999999', 'number-absurd'],
     ['a formula', '=1+1', 'cell-formula'],
     ['an unknown unit', '600 parsec', 'unit-unknown'],
@@ -59,7 +59,7 @@ describe('a faulty cell is named with row and column, and the good rows are kept
   });
   test('every fault of a row at once', () => {
     const { codes } = read(list(GOOD, 'J2,en1090-torque,ring,8,abc,M24,10.9,HV,=A1,L1'));
-    expect(codes).toEqual(expect.arrayContaining(['number-wanted', 'cell-formula']));
+    expect(codes).toEqual(expect.arrayContaining(['quantity-wanted', 'cell-formula']));
   });
   test('a ragged row is said and left out', () => {
     const { codes, tags } = read(list(GOOD, 'J2,en1090-torque,ring'));
@@ -118,10 +118,10 @@ describe('headings', () => {
 describe('YAML', () => {
   test.each([
     ['an unknown key', { job: `${JOB}colour: blue\n` }, 'yaml-unknown-key'],
-    ['a date that is none', { job: JOB.replace('2026-11-25', '2026-02-30') }, 'yaml-wrong-value'],
+    ['a date that is none', { job: JOB.replace('2026-11-25', '2026-02-30') }, 'date-unreadable'],
     ['a key twice', { job: `${JOB}title: again\n` }, 'yaml-broken'],
     ['a path out of the folder', { tools: TOOLS.replace('c.csv', '../c.csv') }, 'yaml-wrong-value'],
-    ['a quantity without unit', { tools: TOOLS.replace('180 mm', '180') }, 'yaml-wrong-value'],
+    ['a quantity without unit', { tools: TOOLS.replace('180 mm', '180') }, 'unit-missing'],
     ['a missing chart', { tools: TOOLS.replace('c.csv', 'd.csv') }, 'file-missing'],
   ] as const)('%s', (_name, files, code) => {
     expect(read(files).codes).toContain(code);
@@ -184,8 +184,8 @@ describe('batteries', () => {
 test('a serial number that the log could not keep is named with its line, and so is a lot', () => {
   const long = 'S'.repeat(121);
   const { notices } = read({ tools: TOOLS.replace(/serial: (\S+?)([,\s])/, `serial: ${long}$2`) });
-  expect(notices.find(({ code }) => code === 'yaml-wrong-value')).toMatchObject({
-    params: { wanted: 'a name of up to 120 characters, on one line' },
+  expect(notices.find(({ code }) => code === 'label-too-long')).toMatchObject({
+    params: { most: 120 },
     place: { file: 'tools.yaml', path: expect.stringContaining('serial') },
   });
 });

@@ -12,10 +12,10 @@ const said = (csv: string | Uint8Array) => {
 };
 
 test.each([
-  ['J,en1090-torque,ring,8,M20,10.9,HV,abc,L1,', 'number-wanted @ joints.csv, 2, clamped thickness [mm]'],
+  ['J,en1090-torque,ring,8,M20,10.9,HV,abc,L1,', 'quantity-wanted @ joints.csv, 2, clamped thickness [mm]'],
   ['J,en1090-torque,ring,8,M20,10.9,HV,0,L1,', 'number-absurd @ joints.csv, 2, clamped thickness [mm]'],
   ['J,en1090-torque,ring,8,M20,10.9,HV,-40,L1,', 'number-absurd @ joints.csv, 2, clamped thickness [mm]'],
-  ['J,en1090-torque,ring,8,M20,10.9,HV,NaN,L1,', 'number-wanted @ joints.csv, 2, clamped thickness [mm]'],
+  ['J,en1090-torque,ring,8,M20,10.9,HV,NaN,L1,', 'quantity-wanted @ joints.csv, 2, clamped thickness [mm]'],
   ['J,en1090-torque,ring,8,M20,10.9,HV,400000,L1,', 'number-absurd @ joints.csv, 2, clamped thickness [mm]'],
   ['J,en1090-torque,ring,8,M20,10.9,HV,40 kN,L1,', 'unit-unknown @ joints.csv, 2, clamped thickness [mm]'],
   ['J,en1090-torque,ring,8,M20,10.9,HV,"1,234",L1,', 'number-ambiguous @ joints.csv, 2, clamped thickness [mm]'],
@@ -56,8 +56,8 @@ test.each([
 test('all faults of a row are said, not the first', () => {
   expect(said(list('J,en1090-torque,ring,x,M20,10.9,XX,y,L1,z')).said.toSorted()).toEqual([
     'number-absurd @ joints.csv, 2, bolts',
-    'number-wanted @ joints.csv, 2, clamped thickness [mm]',
-    'number-wanted @ joints.csv, 2, torque [N·m]',
+    'quantity-wanted @ joints.csv, 2, clamped thickness [mm]',
+    'quantity-wanted @ joints.csv, 2, torque [N·m]',
     'word-unknown @ joints.csv, 2, system',
   ]);
 });

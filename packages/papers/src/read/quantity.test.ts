@@ -23,10 +23,10 @@ test('units are read from the cell, else from the heading', () => {
 });
 
 test.each([
-  ['abc', 'number-wanted'],
-  ['NaN', 'number-wanted'],
-  ['Infinity', 'number-wanted'],
-  ['N·m', 'number-wanted'],
+  ['abc', 'quantity-wanted'],
+  ['NaN', 'quantity-wanted'],
+  ['Infinity', 'quantity-wanted'],
+  ['N·m', 'quantity-wanted'],
   ['0', 'number-absurd'],
   ['0.0', 'number-absurd'],
   ['-5', 'number-absurd'],
@@ -42,7 +42,7 @@ test.each([
   ['-A1', 'cell-formula'],
   ['@SUM(A1)', 'cell-formula'],
   ['-2+3', 'cell-formula'],
-  [`1${' '.repeat(100_000)}x`, 'number-wanted'],
+  [`1${' '.repeat(100_000)}x`, 'quantity-wanted'],
 ])('a torque of “%s” is refused: %s', (text, code) => {
   expect(value(text, 'torque', 'N·m')).toBe(code);
 });

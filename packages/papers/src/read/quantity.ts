@@ -108,11 +108,12 @@ export function readQuantity<D extends Dimension>(
 ): Outcome<ValueOf[D]> {
   if (!isValue(text)) return refused(notAValue(text, place));
   const parts = text.length > LONGEST ? null : /^\s*([+-]?[\d.,'’\s]*\d)\s*(.*?)\s*$/.exec(text);
-  const wanted = dimension === 'number' ? 'a number' : `a number in ${unitsOf(dimension) || 'plain digits'}`;
-  if (!parts) return refused(notice('number-wanted', { wanted }, place));
+  const units = unitsOf(dimension);
+  const none = units === '' ? notice('number-wanted', { wanted: 'a number' }, place) : notice('quantity-wanted', { units }, place);
+  if (!parts) return refused(none);
   const value = readNumber(parts[1]!, decimals);
   if (value === 'ambiguous') return refused(notice('number-ambiguous', { read: parts[1]! }, place));
-  if (value === undefined) return refused(notice('number-wanted', { wanted }, place));
+  if (value === undefined) return refused(none);
   const written = parts[2] === '' ? (unit ?? '') : parts[2]!;
   const convert = LOOKUP[dimension].get(plain(written));
   if (!convert) {
@@ -124,7 +125,7 @@ export function readQuantity<D extends Dimension>(
   }
   const converted = convert(value);
   if (!(converted > 0) || converted > LARGEST[dimension]) {
-    return refused(notice('number-absurd', { wanted, largest: largestText(dimension) }, place));
+    return refused(notice('number-absurd', { wanted: 'a number', largest: largestText(dimension) }, place));
   }
   return { ok: true, value: converted };
 }

@@ -48,5 +48,5 @@ test.each([
 test('a fault in a table that runs across is where it stands: its own row and column', () => {
   const { settings: found, notices } = read('Pressure [bar],100,150,200\nTorque [N·m],310,abc,655\n');
   expect(found.map(({ labels }) => labels)).toEqual([['100'], ['200']]);
-  expect(notices.map(({ code, place }) => [code, place?.row, place?.letter, place?.read])).toEqual([['number-wanted', 2, 'C', 'abc']]);
+  expect(notices.map(({ code, place }) => [code, place?.row, place?.letter, place?.read])).toEqual([['quantity-wanted', 2, 'C', 'abc']]);
 });

@@ -72,7 +72,7 @@ describe('every fault has its code and place, and no joint is lost', () => {
     ],
     ['an unknown word', 'members:\n  - { joints: [F1], gasket: { kind: rubber, colour: red } }\n', 'yaml-unknown-key'],
     ['a kind that is none', 'members:\n  - { joints: [F1], gasket: { kind: cheese } }\n', 'yaml-wrong-value'],
-    ['no unit', 'members:\n  - { joints: [F1], gasket: { kind: rubber, thickness: thick } }\n', 'yaml-wrong-value'],
+    ['no unit', 'members:\n  - { joints: [F1], gasket: { kind: rubber, thickness: thick } }\n', 'quantity-wanted'],
     ['no YAML', 'members: [\n', 'yaml-broken'],
   ])('%s', (_, members, wanted) => {
     const { codes, joints, notices } = read(members);

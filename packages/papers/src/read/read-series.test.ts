@@ -29,7 +29,7 @@ test('a suitability test says the same as a table and as YAML', () => {
 test('a series with a faulty row is not judged: it would be another series', () => {
   const { judged: found, notices } = judged({ 'l7.csv': CSV.replace('455,0', 'n/a') }, 'l7.csv');
   expect(found).toEqual([]);
-  expect(notices.map(brief)).toEqual(['number-wanted @ l7.csv, 4, Drehmoment [N·m]']);
+  expect(notices.map(brief)).toEqual(['quantity-wanted @ l7.csv, 4, Drehmoment [N·m]']);
 });
 
 test('a battery log says what the next charge does at least: the bound of Hahn & Meeker 4.7, as in core', () => {

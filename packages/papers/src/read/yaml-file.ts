@@ -75,9 +75,24 @@ export function checkValue<S extends z.ZodType>(
     : refused(...checked.error.issues.flatMap((issue) => noticesOf(issue, (inner) => at([...path, ...inner]))));
 }
 
+/** What a schema asks for, in words that every language has. */
+const KINDS: Readonly<Partial<Record<string, string>>> = {
+  string: 'a word or a name',
+  array: 'a list',
+  object: 'a group of keys with their values',
+  record: 'a group of keys with their values',
+  boolean: 'true, false',
+};
+
 function noticesOf(issue: z.core.$ZodIssue, at: (path: readonly PropertyKey[]) => Place): Notice[] {
   if (issue.code === 'unrecognized_keys') return issue.keys.map((key) => notice('yaml-unknown-key', { key }, at([...issue.path, key])));
+  const said = issue.code === 'custom' ? (issue.params?.said as Notice | undefined) : undefined;
+  if (said) return [{ ...said, place: at(issue.path) }];
   const wanted =
-    issue.code === 'invalid_value' ? issue.values.map(String).join(', ') : issue.code === 'invalid_type' ? issue.expected : issue.message;
+    issue.code === 'invalid_value'
+      ? issue.values.map(String).join(', ')
+      : issue.code === 'invalid_type'
+        ? (KINDS[issue.expected] ?? issue.expected)
+        : issue.message;
   return [notice('yaml-wrong-value', { wanted }, at(issue.path))];
 }

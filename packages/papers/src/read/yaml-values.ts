@@ -1,19 +1,20 @@
-import { type CivilDate, civilDate } from '@clampwright/core';
+import { type CivilDate, civilDate, type Notice, notice } from '@clampwright/core';
 import { z } from 'zod';
 import { isLabel, LONGEST_LABEL } from './label.ts';
-import { type Dimension, readQuantity, unitsOf, type ValueOf } from './quantity.ts';
+import { type Dimension, readQuantity, type ValueOf } from './quantity.ts';
 import { ZONES, zoneText } from './zone.ts';
+
+/** Says what is wrong with a value in the words that the rest of the house has for it. */
+function wrong(context: z.RefinementCtx, said: Notice): never {
+  context.addIssue({ code: 'custom', params: { said } });
+  return z.NEVER;
+}
 
 /** A quantity with its unit: `150 mm`, `4 %`. A bare number is refused, except where the dimension has no unit. */
 export const quantity = <D extends Dimension>(dimension: D) =>
   z.string().transform((given, context): ValueOf[D] => {
     const read = readQuantity(given, dimension, undefined, {}, 'point');
-    if (read.ok) return read.value;
-    context.addIssue({
-      code: 'custom',
-      message: unitsOf(dimension) === '' ? 'a number' : `a number with its unit (${unitsOf(dimension)})`,
-    });
-    return z.NEVER;
+    return read.ok ? read.value : wrong(context, read.notices[0]!);
   });
 
 /** A plain number between two bounds, decimal point; whole where `whole` says so. */
@@ -21,15 +22,11 @@ export const between = (low: number, high: number, whole = false) =>
   z.string().transform((given, context): number => {
     const value = given.trim() === '' ? Number.NaN : Number(given);
     if (value >= low && value <= high && (!whole || Number.isInteger(value))) return value;
-    context.addIssue({ code: 'custom', message: `a ${whole ? 'whole ' : ''}number from ${low} to ${high}` });
-    return z.NEVER;
+    return wrong(context, notice(whole ? 'whole-number-outside' : 'number-outside', { low, high }));
   });
 
 export const date = z.string().transform((given, context): CivilDate => {
-  const read = civilDate(given);
-  if (read) return read;
-  context.addIssue({ code: 'custom', message: 'a date of the calendar, year-month-day: 2026-11-25' });
-  return z.NEVER;
+  return civilDate(given) ?? wrong(context, notice('date-unreadable', {}));
 });
 
 /** A name, a serial number, a permit; numbers arrive as they are written (see `readYaml`), so `0012` and `1.10` stay themselves. */
@@ -39,7 +36,9 @@ export const word = z
   .refine((given) => given !== '', { message: 'a word or a name' });
 
 /** A word that the log keeps as a label: an id, a serial number, the name of a tool. */
-export const label = word.refine(isLabel, { message: `a name of up to ${LONGEST_LABEL} characters, on one line` });
+export const label = word.transform((given, context): string =>
+  isLabel(given) ? given : wrong(context, notice('label-too-long', { most: LONGEST_LABEL })),
+);
 
 /** A path inside the job folder. */
 export const insidePath = z.string().refine((path) => !leavesFolder(path), { message: 'a path inside the job folder' });
@@ -51,6 +50,5 @@ const leavesFolder = (path: string): boolean =>
 export const zone = z.string().transform((given, context): string => {
   const bare = zoneText(given.trim()).toLowerCase();
   if (Object.hasOwn(ZONES, bare)) return bare;
-  context.addIssue({ code: 'custom', message: Object.keys(ZONES).join(', ') });
-  return z.NEVER;
+  return wrong(context, notice('word-unknown', { wanted: Object.keys(ZONES).join(', ') }));
 });

@@ -91,6 +91,9 @@ export const inputTexts = {
     remedy: 'Den Wert an ihre Stelle setzen, oder das Blatt berechnen lassen und speichern; Formeln werden hier nie ausgeführt.',
   },
   'number-wanted': { says: 'Das ist keine Zahl.', remedy: 'Eintragen: {wanted}.' },
+  'quantity-wanted': { says: 'Das ist keine Zahl.', remedy: 'Eine Zahl eintragen, in {units}.' },
+  'number-outside': { says: 'Diese Zahl geht hier nicht.', remedy: 'Eine Zahl von {low} bis {high} eintragen.' },
+  'whole-number-outside': { says: 'Diese Zahl geht hier nicht.', remedy: 'Eine ganze Zahl von {low} bis {high} eintragen.' },
   'number-ambiguous': {
     says: '„{read}“ lässt sich als Dezimalzahl lesen oder mit Tausendertrennzeichen.',
     remedy: 'Ohne Tausendertrennzeichen schreiben; in einer Arbeitsmappe als Zahl eintragen, nicht als Text.',

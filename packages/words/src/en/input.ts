@@ -77,6 +77,9 @@ export const inputTexts = {
     remedy: 'Paste the value in its place, or work the sheet out and save it; formulas are never run here.',
   },
   'number-wanted': { says: 'This is not a number.', remedy: 'Enter {wanted}.' },
+  'quantity-wanted': { says: 'This is not a number.', remedy: 'Enter a number in {units}.' },
+  'number-outside': { says: 'This number cannot be used.', remedy: 'Enter a number from {low} to {high}.' },
+  'whole-number-outside': { says: 'This number cannot be used.', remedy: 'Enter a whole number from {low} to {high}.' },
   'number-ambiguous': {
     says: '“{read}” may be read as a decimal or with a thousands separator.',
     remedy: 'Write it without a thousands separator; in a workbook enter it as a number, not as text.',

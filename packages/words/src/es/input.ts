@@ -87,6 +87,9 @@ export const inputTexts = {
     remedy: 'Pegar el valor en su lugar, o calcular la hoja y guardarla; aquí nunca se ejecutan fórmulas.',
   },
   'number-wanted': { says: 'Esto no es un número.', remedy: 'Anotar: {wanted}.' },
+  'quantity-wanted': { says: 'Esto no es un número.', remedy: 'Escribir un número, en {units}.' },
+  'number-outside': { says: 'Este número no se puede usar.', remedy: 'Escribir un número de {low} a {high}.' },
+  'whole-number-outside': { says: 'Este número no se puede usar.', remedy: 'Escribir un número entero de {low} a {high}.' },
   'number-ambiguous': {
     says: '«{read}» puede leerse como decimal o con separador de millares.',
     remedy: 'Escribirlo sin separador de millares; en un libro de cálculo, como número y no como texto.',

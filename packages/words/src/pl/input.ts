@@ -75,6 +75,9 @@ export const inputTexts = {
     remedy: 'Wkleić w jej miejsce wartość albo przeliczyć arkusz i zapisać; formuł nigdy się tu nie wykonuje.',
   },
   'number-wanted': { says: 'To nie jest liczba.', remedy: 'Wpisać: {wanted}.' },
+  'quantity-wanted': { says: 'To nie jest liczba.', remedy: 'Wpisać liczbę, w {units}.' },
+  'number-outside': { says: 'Tej liczby nie można użyć.', remedy: 'Wpisać liczbę od {low} do {high}.' },
+  'whole-number-outside': { says: 'Tej liczby nie można użyć.', remedy: 'Wpisać liczbę całkowitą od {low} do {high}.' },
   'number-ambiguous': {
     says: '„{read}” można odczytać jako liczbę dziesiętną albo z separatorem tysięcy.',
     remedy: 'Napisać bez separatora tysięcy; w skoroszycie wpisać jako liczbę, nie jako tekst.',

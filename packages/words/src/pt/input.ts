@@ -83,6 +83,9 @@ export const inputTexts = {
     remedy: 'Colar o valor no seu lugar, ou calcular a folha e guardá-la; aqui nunca se executam fórmulas.',
   },
   'number-wanted': { says: 'Isto não é um número.', remedy: 'Anotar: {wanted}.' },
+  'quantity-wanted': { says: 'Isto não é um número.', remedy: 'Escrever um número, em {units}.' },
+  'number-outside': { says: 'Este número não pode ser usado.', remedy: 'Escrever um número de {low} a {high}.' },
+  'whole-number-outside': { says: 'Este número não pode ser usado.', remedy: 'Escrever um número inteiro de {low} a {high}.' },
   'number-ambiguous': {
     says: '«{read}» pode ler-se como decimal ou com separador de milhares.',
     remedy: 'Escrevê-lo sem separador de milhares; num livro de cálculo, como número e não como texto.',

@@ -18,7 +18,7 @@ const open = (path: string) => {
 };
 
 /** Pictures of printed papers, by poppler: cards in A6 and two on A4, tags, plan and report. */
-export async function paperScreens(folder: string): Promise<void> {
+export async function paperPictures(folder: string): Promise<void> {
   const { organisation } = readOrganisation(open);
   const options = { letters: installedLetters(), made: new Date('2026-11-26T08:00:00Z'), ...(organisation ? { organisation } : {}) };
   const plan = planJob(readJob(open).job!);
