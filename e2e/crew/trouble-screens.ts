@@ -109,14 +109,14 @@ export const TROUBLE: readonly Screen[] = [
       await walk.yard.sync();
       await sent(walk);
       await walk.toJoint('FB-S3', '/tighten');
-      await walk.see('tighten.stopped');
+      await walk.see('stopped.withdrawn', { number: 'P-2' });
     },
   },
   {
     name: 'stop-joint',
     go: async ({ toJoint, see }) => {
       await toJoint('FB-S3');
-      await see('tighten.stopped');
+      await see('stopped.withdrawn', { number: 'P-2' });
     },
   },
   {

@@ -12,6 +12,7 @@ export const recordNotices = {
   'setting-not-issued': attention<{ bolt: number; step: string; tool: string; setting: string }>(),
   'plan-not-issued': attention(),
   'plan-was-withdrawn': attention<{ number: string }>(),
+  'card-was-withdrawn': attention<{ number: string }>(),
   'plan-slice-differs': attention<{ number: string }>(),
   'tool-not-known': attention<{ tool: string }>(),
   'tool-expired': attention<{ tool: string; due: string }>(),

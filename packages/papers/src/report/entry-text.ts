@@ -34,6 +34,7 @@ const SAID: { readonly [K in KindName]: (body: BodyOf<K>, names: Names, words: W
   }),
   'bolt-trouble': (b, n, w) => ({ params: { joint: n.joint(b.joint), bolt: b.bolt, what: w.term(b.what) }, more: [b.text] }),
   'card-issued': (b) => ({ params: { joint: b.slice.tag, number: b.number } }),
+  'card-withdrawn': (b, n) => ({ params: { joint: n.joint(b.joint), number: b.number, reason: b.reason } }),
   'chart-loaded': (b) => ({ params: { tool: b.tool, certificate: b.certificate } }),
   'concession-granted': (b, n) => ({
     params: { number: b.number, text: b.text, authority: b.authority },

@@ -1,4 +1,5 @@
 import type { Hash } from '../bytes/hash.ts';
+import type { CardWithdrawn } from '../entry/kinds/card-withdrawn.ts';
 import type { SwappedSetting } from '../entry/kinds/tool-swapped.ts';
 import type { Mention } from './draft.ts';
 import type { Found } from './found.ts';
@@ -36,6 +37,8 @@ export interface JointDraft {
   readonly joint: string;
   tag?: string;
   plan?: { readonly number: string; readonly plan: Hash; readonly slice: Slice; readonly lineOf: ReadonlyMap<number, number> };
+  /** a later plan, which does not carry it */
+  takenOff?: { readonly number: string; readonly reason: CardWithdrawn['reason'] };
   /** the card that an earlier issue had for it */
   cardBefore?: Hash;
   datum?: Mention & { readonly agrees: boolean };

@@ -42,5 +42,6 @@ export function judgePlan(joint: JointDraft, told: Told, card: string | undefine
     return;
   }
   if (look.withdrawn(plan.number, told)) find(found, told, notice('plan-was-withdrawn', { number: plan.number }));
+  if (joint.takenOff) find(found, told, notice('card-was-withdrawn', { number: joint.takenOff.number }));
   if (card !== undefined && card !== plan.slice.card) find(found, told, notice('plan-slice-differs', { number: plan.number }));
 }

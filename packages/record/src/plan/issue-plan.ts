@@ -2,11 +2,13 @@ import { type Job, type JointPlan, mayBeIssued, type Plan, type StepPlan, tighte
 import { hashOf } from '../bytes/hash.ts';
 import { utf8 } from '../bytes/text.ts';
 import type { CardIssued } from '../entry/kinds/card-issued.ts';
+import type { CardWithdrawn } from '../entry/kinds/card-withdrawn.ts';
 import type { BodyOf } from '../entry/kinds/index.ts';
 import type { JobKept } from '../entry/kinds/job-kept.ts';
 import type { PlanIssued } from '../entry/kinds/plan-issued.ts';
 import type { ValveIssued } from '../entry/kinds/valve-issued.ts';
 import type { Slice } from '../fold/slice.ts';
+import { type IssuedJoint, takenOff } from './taken-off.ts';
 
 export interface Issue {
   readonly plan: PlanIssued;
@@ -15,16 +17,15 @@ export interface Issue {
   /** an entry each, after the plan's */
   readonly cards: readonly CardIssued[];
   readonly valves: readonly ValveIssued[];
+  /** an entry each: of joints that an earlier plan carries, and this one not */
+  readonly withdrawn: readonly CardWithdrawn[];
   /** plan, job, and the card of each joint and valve, to be kept as attachments under their hashes */
   readonly attachments: readonly Uint8Array[];
   /** all of it as entries, in the order to write them */
   readonly entries: readonly IssueEntry[];
 }
-type IssueEntry = { [K in 'plan-issued' | 'job-kept' | 'card-issued' | 'valve-issued']: { readonly kind: K; readonly body: BodyOf<K> } }[
-  | 'plan-issued'
-  | 'job-kept'
-  | 'card-issued'
-  | 'valve-issued'];
+type IssueKind = 'plan-issued' | 'job-kept' | 'card-issued' | 'card-withdrawn' | 'valve-issued';
+type IssueEntry = { [K in IssueKind]: { readonly kind: K; readonly body: BodyOf<K> } }[IssueKind];
 
 /** A gate valve of the job, with what a tool may do to it. */
 export interface IssuedValve {
@@ -40,17 +41,22 @@ export interface IssueAs {
   readonly jointId: (tag: string) => string;
   /** what this plan says of work begun under an earlier one */
   readonly earlier?: 'continue' | 'stop';
+  /** joints that have a card of an earlier plan */
+  readonly before?: readonly IssuedJoint[];
 }
 
 /**
  * Freezes a plan: its bytes, the job it was made from, the card of each joint and valve, and what work is judged by. Joints that stop are not
  * issued, but those that only wait for a paper or a person are, with that hold; of valves those, too, that must not be moved, so that the crew reads why.
+ * What an earlier plan carries and this one not is taken off by an entry each: the crew stops there.
  */
-export function issuePlan(job: Job, plan: Plan, valves: readonly IssuedValve[], { number, jointId, earlier }: IssueAs): Issue {
+export function issuePlan(job: Job, plan: Plan, valves: readonly IssuedValve[], { number, jointId, earlier, before }: IssueAs): Issue {
   const bytes = jsonOf(plan);
   const from = jsonOf(job);
   const hash = hashOf(bytes);
-  const joints = plan.joints.filter(mayBeIssued);
+  const off = takenOff(plan, before, earlier);
+  const begun = new Set(off.filter(({ reason }) => reason === 'begun').map(({ tag }) => tag));
+  const joints = plan.joints.filter((joint) => mayBeIssued(joint) && !begun.has(joint.tag));
   const cards = joints.map(jsonOf);
   const valveCards = valves.map(jsonOf);
   const issued: Omit<Issue, 'entries'> = {
@@ -66,6 +72,7 @@ export function issuePlan(job: Job, plan: Plan, valves: readonly IssuedValve[], 
     job: { number, plan: hash, job: hashOf(from) },
     cards: joints.map((joint, at) => ({ number, plan: hash, slice: sliceOf(joint, jointId(joint.tag), hashOf(cards[at]!)) })),
     valves: valves.map(({ tag }, at) => ({ number, joint: jointId(tag), tag, card: hashOf(valveCards[at]!) })),
+    withdrawn: off.map(({ joint, reason }) => ({ number, joint, reason })),
     attachments: [bytes, from, ...cards, ...valveCards],
   };
   return {
@@ -75,6 +82,7 @@ export function issuePlan(job: Job, plan: Plan, valves: readonly IssuedValve[], 
       { kind: 'job-kept', body: issued.job },
       ...issued.cards.map((body) => ({ kind: 'card-issued' as const, body })),
       ...issued.valves.map((body) => ({ kind: 'valve-issued' as const, body })),
+      ...issued.withdrawn.map((body) => ({ kind: 'card-withdrawn' as const, body })),
     ],
   };
 }

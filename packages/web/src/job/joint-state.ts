@@ -11,9 +11,14 @@ export interface JointState {
   readonly current: StepState | undefined;
   /** what it waits for: a person or a paper has to release each */
   readonly holds: readonly Notice[];
-  readonly where: 'held' | 'open' | 'done' | 'signed';
-  /** number of the plan where it was withdrawn */
-  readonly withdrawn: string | undefined;
+  readonly where: 'stopped' | 'held' | 'open' | 'done' | 'signed';
+  /** why nobody goes on: its plan was withdrawn, or a later one does not carry it */
+  readonly stopped: Stopped | undefined;
+}
+export interface Stopped {
+  readonly why: 'withdrawn' | NonNullable<JointDraft['takenOff']>['reason'];
+  /** of the plan that was withdrawn, or that took the joint off */
+  readonly number: string;
 }
 
 /** Before the first bolt: bolt 1 is where the plan has it, and the assembly was looked at and found right. */
@@ -28,14 +33,20 @@ export function jointState(book: Book, id: string): JointState {
   const released = new Set(joint.released.map(({ name }) => name));
   const holds = (card?.reasons ?? []).filter((one) => levelOf(one.code) === 'hold' && !released.has(one.code));
   const signed = joint.signatures.some((one) => one.as === 'crew');
-  const plan = book.fold.state('book', 'book').plans.find(({ number }) => number === joint.plan?.number);
+  const stopped = stoppedOf(book, joint);
   return {
     joint,
     card,
     steps,
     current,
     holds,
-    where: signed && !current ? 'signed' : !current && steps.length > 0 ? 'done' : holds.length > 0 ? 'held' : 'open',
-    withdrawn: plan?.withdrawn === undefined ? undefined : plan.number,
+    where: stopped ? 'stopped' : signed && !current ? 'signed' : !current && steps.length > 0 ? 'done' : holds.length > 0 ? 'held' : 'open',
+    stopped,
   };
+}
+
+function stoppedOf(book: Book, { takenOff, plan }: JointDraft): Stopped | undefined {
+  if (takenOff) return { why: takenOff.reason, number: takenOff.number };
+  const withdrawn = book.fold.state('book', 'book').plans.some((one) => one.number === plan?.number && one.withdrawn !== undefined);
+  return withdrawn ? { why: 'withdrawn', number: plan!.number } : undefined;
 }

@@ -1,13 +1,13 @@
 import type { Notice } from '@clampwright/core';
 import type { Book } from './book.ts';
 import { drawnBolts, recordedSeed } from './drawn-sample.ts';
-import { type JointState, jointState } from './joint-state.ts';
+import { type JointState, jointState, type Stopped } from './joint-state.ts';
 import { toLookAt } from './to-look-at.ts';
 
 /** One thing that a joint lacks before it can be handed over. */
 export type Missing =
   | { readonly what: 'card' | 'datum' | 'assembly' | 'crew signature' | 'inspector signature' }
-  | { readonly what: 'withdrawn'; readonly number: string }
+  | { readonly what: 'stopped'; readonly stopped: Stopped }
   | { readonly what: 'hold'; readonly notice: Notice }
   | { readonly what: 'bolts'; readonly step: string; readonly bolts: readonly number[] }
   | { readonly what: 'loosened'; readonly bolts: readonly number[] }
@@ -24,19 +24,24 @@ export interface JointMissing {
 export function missingByJoint(book: Book): JointMissing[] {
   const open = new Map<string | undefined, number>();
   for (const { joint, state } of book.fold.nonconformances()) if (state !== 'settled') open.set(joint, (open.get(joint) ?? 0) + 1);
-  return book.fold
-    .ids('joint')
-    .map((id) => jointState(book, id))
-    .filter(({ joint }) => joint.plan)
-    .map((state) => ({
-      joint: state.joint.joint,
-      tag: state.joint.tag ?? state.joint.joint,
-      missing: missingOf(book, state, open.get(state.joint.joint) ?? 0),
-    }))
-    .sort((a, b) => a.tag.localeCompare(b.tag, undefined, { numeric: true }));
+  return (
+    book.fold
+      .ids('joint')
+      .map((id) => jointState(book, id))
+      // what a later plan no longer has, and nobody began, is no part of the job
+      .filter(({ joint, stopped }) => joint.plan && !(stopped?.why === 'gone' && joint.bolts.size === 0))
+      .map((state) => ({
+        joint: state.joint.joint,
+        tag: state.joint.tag ?? state.joint.joint,
+        missing: missingOf(book, state, open.get(state.joint.joint) ?? 0),
+      }))
+      .sort((a, b) => a.tag.localeCompare(b.tag, undefined, { numeric: true }))
+  );
 }
 
-function missingOf(book: Book, { joint, card, steps, holds, withdrawn }: JointState, open: number): Missing[] {
+function missingOf(book: Book, { joint, card, steps, holds, stopped }: JointState, open: number): Missing[] {
+  const unsettled = open > 0 ? [{ what: 'nonconformance' as const, count: open }] : [];
+  if (stopped) return [{ what: 'stopped', stopped }, ...unsettled];
   if (!card) return [{ what: 'card' }];
   const signed = (as: string) => joint.signatures.some((one) => one.as === as);
   const loosened = [...joint.bolts.values()].filter((bolt) => bolt.loosened).map(({ position }) => position);
@@ -45,7 +50,6 @@ function missingOf(book: Book, { joint, card, steps, holds, withdrawn }: JointSt
   const wanted = [...sample, ...toLookAt(joint, card, sample).extended];
   const looked = [...joint.bolts.values()].filter(({ inspections }) => inspections.length > 0).length;
   return [
-    ...(withdrawn === undefined ? [] : [{ what: 'withdrawn' as const, number: withdrawn }]),
     ...holds.map((notice) => ({ what: 'hold' as const, notice })),
     ...(joint.datum?.agrees ? [] : [{ what: 'datum' as const }]),
     ...(joint.assembly?.passed ? [] : [{ what: 'assembly' as const }]),
@@ -54,7 +58,7 @@ function missingOf(book: Book, { joint, card, steps, holds, withdrawn }: JointSt
       .map(({ step, open: lines }) => ({ what: 'bolts' as const, step, bolts: lines.flat().sort((a, b) => a - b) })),
     ...(loosened.length > 0 ? [{ what: 'loosened' as const, bolts: loosened }] : []),
     ...(looked < wanted.length ? [{ what: 'inspection' as const, done: looked, wanted: wanted.length }] : []),
-    ...(open > 0 ? [{ what: 'nonconformance' as const, count: open }] : []),
+    ...unsettled,
     ...(signed('crew') ? [] : [{ what: 'crew signature' as const }]),
     ...(wanted.length > 0 && !signed('inspector') ? [{ what: 'inspector signature' as const }] : []),
   ];

@@ -11,7 +11,7 @@ import { HolderLine } from './holder-line.tsx';
 import { StorageLine } from './storage-line.tsx';
 import { SyncLine } from './sync-line.tsx';
 
-const GROUPS = ['open', 'held', 'done', 'signed'] as const;
+const GROUPS = ['stopped', 'open', 'held', 'done', 'signed'] as const;
 
 /** What is open on this device today, and how the device stands. */
 export function TodayScreen() {
@@ -65,7 +65,7 @@ function JointList({ states }: { readonly states: readonly JointState[] }) {
   const say = useSay();
   return (
     <ul className={css.list}>
-      {states.map(({ joint, card, steps }) => (
+      {states.map(({ joint, card, steps, stopped }) => (
         <li key={joint.joint}>
           <Link href={`/joint/${joint.joint}`} className={css.item}>
             <span>
@@ -73,7 +73,9 @@ function JointList({ states }: { readonly states: readonly JointState[] }) {
               <small>{card?.title}</small>
             </span>
             <span>
-              {say('today.joint', { bolts: joint.plan!.slice.bolts, left: steps.reduce((sum, { left }) => Math.max(sum, left), 0) })}
+              {stopped
+                ? say(`stopped.${stopped.why}`, { number: stopped.number })
+                : say('today.joint', { bolts: joint.plan!.slice.bolts, left: steps.reduce((sum, { left }) => Math.max(sum, left), 0) })}
             </span>
           </Link>
         </li>

@@ -85,6 +85,11 @@ export const APP_DE: AppTexts = {
   'today.no-job': 'Dieses Gerät gehört noch zu keinem Auftrag.',
   'today.no-plan': 'Für diesen Auftrag wurde noch kein Plan ausgegeben.',
   'today.withdrawn': 'STOPP. Plan {number} ist zurückgezogen: {reason}',
+  'stopped.withdrawn': 'STOPP. Plan {number} ist zurückgezogen. Keine weitere Schraube. Den Planer rufen.',
+  'stopped.stops': 'STOPP. In Plan {number} steht diese Verbindung auf Stopp. Keine weitere Schraube. Den Planer rufen.',
+  'stopped.gone': 'STOPP. Plan {number} enthält diese Verbindung nicht mehr. Keine weitere Schraube. Den Planer rufen.',
+  'stopped.begun': 'STOPP. Nach Plan {number} geht die hier begonnene Arbeit nicht weiter. Keine weitere Schraube. Den Planer rufen.',
+  'today.stopped': 'Angehalten',
   'today.open': 'Offen',
   'today.held': 'Wartet auf Freigabe',
   'today.done': 'Angezogen',
@@ -224,7 +229,6 @@ export const APP_DE: AppTexts = {
   'tighten.radio-say': 'Ansagen: Schraube {bolt}, Einstellung {setting}',
   'tighten.radio-back': 'Warten, bis es wiederholt wird.',
   'tighten.trouble': 'An dieser Schraube wurde etwas gemeldet. Erst anziehen, wenn die Planung es geklärt hat.',
-  'tighten.stopped': 'STOPP. Dieser Plan ist zurückgezogen. Keine weitere Schraube. Den Planer rufen.',
   'tighten.awake': 'Der Bildschirm kann hier dunkel werden.',
 
   // something else

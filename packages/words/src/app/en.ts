@@ -77,6 +77,11 @@ export const APP_EN = {
   'today.no-job': 'This device takes part in no job yet.',
   'today.no-plan': 'No plan was issued for this job yet.',
   'today.withdrawn': 'STOP. Plan {number} is withdrawn: {reason}',
+  'stopped.withdrawn': 'STOP. Plan {number} is withdrawn. No further bolt. Call the planner.',
+  'stopped.stops': 'STOP. In plan {number} this joint stops. No further bolt. Call the planner.',
+  'stopped.gone': 'STOP. Plan {number} no longer has this joint. No further bolt. Call the planner.',
+  'stopped.begun': 'STOP. By plan {number} the work begun here does not go on. No further bolt. Call the planner.',
+  'today.stopped': 'Stopped',
   'today.open': 'Open',
   'today.held': 'Waits for a release',
   'today.done': 'Tightened',
@@ -212,7 +217,6 @@ export const APP_EN = {
   'tighten.radio-say': 'Say: bolt {bolt}, setting {setting}',
   'tighten.radio-back': 'Wait until it is said back.',
   'tighten.trouble': 'Trouble was reported at this bolt. Pull it only when the planner has settled it.',
-  'tighten.stopped': 'STOP. This plan is withdrawn. No further bolt. Call the planner.',
   'tighten.awake': 'The screen may go dark here.',
 
   // something else

@@ -81,6 +81,11 @@ export const APP_ES: AppTexts = {
   'today.no-job': 'Este dispositivo aún no participa en ningún trabajo.',
   'today.no-plan': 'Aún no se ha emitido ningún plan para este trabajo.',
   'today.withdrawn': 'ALTO. El plan {number} está retirado: {reason}',
+  'stopped.withdrawn': 'ALTO. El plan {number} está retirado. Ni un tornillo más. Llamar al planificador.',
+  'stopped.stops': 'ALTO. En el plan {number} esta unión está parada. Ni un tornillo más. Llamar al planificador.',
+  'stopped.gone': 'ALTO. El plan {number} ya no incluye esta unión. Ni un tornillo más. Llamar al planificador.',
+  'stopped.begun': 'ALTO. Según el plan {number}, el trabajo empezado aquí no sigue. Ni un tornillo más. Llamar al planificador.',
+  'today.stopped': 'Parado',
   'today.open': 'Pendiente',
   'today.held': 'Espera liberación',
   'today.done': 'Apretado',
@@ -220,7 +225,6 @@ export const APP_ES: AppTexts = {
   'tighten.radio-say': 'Decir: tornillo {bolt}, ajuste {setting}',
   'tighten.radio-back': 'Esperar a que lo repitan.',
   'tighten.trouble': 'En este tornillo se notificó un problema. Apriételo solo cuando el planificador lo haya resuelto.',
-  'tighten.stopped': 'ALTO. Este plan está retirado. Ni un tornillo más. Llamar al planificador.',
   'tighten.awake': 'Aquí la pantalla puede apagarse.',
 
   // something else

@@ -84,6 +84,11 @@ export const APP_PL: AppTexts = {
   'today.no-job': 'To urządzenie nie należy jeszcze do żadnego zlecenia.',
   'today.no-plan': 'Dla tego zlecenia nie wydano jeszcze planu.',
   'today.withdrawn': 'STOP. Plan {number} jest wycofany: {reason}',
+  'stopped.withdrawn': 'STOP. Plan {number} jest wycofany. Ani jednej śruby więcej. Wezwać planistę.',
+  'stopped.stops': 'STOP. W planie {number} to połączenie jest zatrzymane. Ani jednej śruby więcej. Wezwać planistę.',
+  'stopped.gone': 'STOP. Plan {number} nie ma już tego połączenia. Ani jednej śruby więcej. Wezwać planistę.',
+  'stopped.begun': 'STOP. Według planu {number} praca zaczęta tutaj nie trwa dalej. Ani jednej śruby więcej. Wezwać planistę.',
+  'today.stopped': 'Zatrzymane',
   'today.open': 'Otwarte',
   'today.held': 'Czeka na zwolnienie',
   'today.done': 'Dokręcone',
@@ -225,7 +230,6 @@ export const APP_PL: AppTexts = {
   'tighten.radio-say': 'Powiedzieć: śruba {bolt}, nastawa {setting}',
   'tighten.radio-back': 'Czekać, aż zostanie powtórzone.',
   'tighten.trouble': 'Przy tej śrubie zgłoszono problem. Dokręć ją dopiero, gdy planista to rozstrzygnie.',
-  'tighten.stopped': 'STOP. Ten plan jest wycofany. Ani jednej śruby więcej. Wezwać planistę.',
   'tighten.awake': 'Ekran może tu zgasnąć.',
 
   // something else

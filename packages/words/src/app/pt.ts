@@ -83,6 +83,11 @@ export const APP_PT: AppTexts = {
   'today.no-job': 'Este dispositivo ainda não participa em nenhum trabalho.',
   'today.no-plan': 'Ainda não foi emitido nenhum plano para este trabalho.',
   'today.withdrawn': 'PARAR. O plano {number} foi retirado: {reason}',
+  'stopped.withdrawn': 'PARAR. O plano {number} foi retirado. Nem mais um parafuso. Chamar o planeador.',
+  'stopped.stops': 'PARAR. No plano {number} esta junta está parada. Nem mais um parafuso. Chamar o planeador.',
+  'stopped.gone': 'PARAR. O plano {number} já não inclui esta junta. Nem mais um parafuso. Chamar o planeador.',
+  'stopped.begun': 'PARAR. Pelo plano {number}, o trabalho aqui começado não continua. Nem mais um parafuso. Chamar o planeador.',
+  'today.stopped': 'Parado',
   'today.open': 'Por fazer',
   'today.held': 'À espera de libertação',
   'today.done': 'Apertado',
@@ -222,7 +227,6 @@ export const APP_PT: AppTexts = {
   'tighten.radio-say': 'Dizer: parafuso {bolt}, regulação {setting}',
   'tighten.radio-back': 'Esperar até que repitam.',
   'tighten.trouble': 'Neste parafuso foi comunicado um problema. Aperte-o só quando o planeador o tiver resolvido.',
-  'tighten.stopped': 'PARAR. Este plano foi retirado. Nem mais um parafuso. Chamar o planeador.',
   'tighten.awake': 'Aqui o ecrã pode apagar-se.',
 
   // something else

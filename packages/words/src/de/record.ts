@@ -20,6 +20,7 @@ export const recordTexts = {
   },
   'plan-not-issued': { says: 'An einer Verbindung wurde gearbeitet, für die kein Plan ausgegeben wurde.', remedy: SETTLE },
   'plan-was-withdrawn': { says: 'Nach Plan {number} wurde gearbeitet, nachdem er zurückgezogen war.', remedy: SETTLE },
+  'card-was-withdrawn': { says: 'An einer Verbindung wurde gearbeitet, die Plan {number} nicht mehr enthält.', remedy: SETTLE },
   'plan-slice-differs': { says: 'Nach einer Karte wurde gearbeitet, die nicht die von Plan {number} ist.', remedy: SETTLE },
   'tool-not-known': { says: 'Werkzeug {tool} steht in keinem ausgegebenen Plan und nicht im Buch des Betriebs.', remedy: SETTLE },
   'tool-expired': { says: 'Werkzeug {tool} wurde benutzt, nachdem seine Kalibrierung am {due} fällig war.', remedy: SETTLE },

@@ -8,6 +8,8 @@ export const ENTRY_TEXTS = {
   'entry.bolt-tightened': '{joint} bolt {bolt}: {step}, {end}',
   'entry.bolt-trouble': '{joint} bolt {bolt}: {what}',
   'entry.card-issued': '{joint}: card of plan {number} issued',
+  'entry.card-withdrawn':
+    '{joint}: taken off by plan {number} ({reason, select, stops {it stops there} gone {it is not in it} other {work begun does not go on}})',
   'entry.chart-loaded': 'setting chart of tool {tool} loaded, certificate {certificate}',
   'entry.concession-granted': 'concession {number}: {text} ({authority})',
   'entry.correction': 'corrects {entry}: {reason}',

@@ -21,6 +21,7 @@ export const recordTexts = {
   },
   'plan-not-issued': { says: 'Work was done on a joint for which no plan was issued.', remedy: SETTLE },
   'plan-was-withdrawn': { says: 'Work was done to plan {number} after it was withdrawn.', remedy: SETTLE },
+  'card-was-withdrawn': { says: 'Work was done on a joint that plan {number} no longer carries.', remedy: SETTLE },
   'plan-slice-differs': { says: 'Work was done to a card that is not the one of plan {number}.', remedy: SETTLE },
   'tool-not-known': { says: 'Tool {tool} is in no issued plan and not in the yard book.', remedy: SETTLE },
   'tool-expired': { says: 'Tool {tool} was used after its calibration was due on {due}.', remedy: SETTLE },

@@ -23,6 +23,7 @@ export const recordTexts = {
   },
   'plan-not-issued': { says: 'Se trabajó en una unión para la que no se emitió ningún plan.', remedy: SETTLE },
   'plan-was-withdrawn': { says: 'Se trabajó con el plan {number} después de retirarlo.', remedy: SETTLE },
+  'card-was-withdrawn': { says: 'Se trabajó en una unión que el plan {number} ya no incluye.', remedy: SETTLE },
   'plan-slice-differs': { says: 'Se trabajó con una ficha que no es la del plan {number}.', remedy: SETTLE },
   'tool-not-known': { says: 'La herramienta {tool} no está en ningún plan emitido ni en el libro de la obra.', remedy: SETTLE },
   'tool-expired': { says: 'La herramienta {tool} se usó después de vencer su calibración el {due}.', remedy: SETTLE },

@@ -154,7 +154,6 @@ export const YARD_DE: YardTexts = {
   'live.key': 'Eine Schraube ist gefüllt, soweit ihre Schritte getan sind. Ein Kreis darum: Dort ist etwas passiert.',
   'live.ring': '{tag}: {done} von {all} Anzügen getan',
   'live.step': '{step}: {done} von {bolts}',
-  'live.withdrawn': 'Plan {number} ist zurückgezogen: STOPP',
   'live.open-of': '{count, plural, one {# Punkt offen} other {# Punkte offen}}',
   'live.forecast': 'Vorhersage',
   'live.hours': '{hours} h',

@@ -152,7 +152,6 @@ export const YARD_EN = {
   'live.key': 'A bolt is filled as far as its steps are done. A ring around it: something happened there.',
   'live.ring': '{tag}: {done} of {all} pulls done',
   'live.step': '{step}: {done} of {bolts}',
-  'live.withdrawn': 'Plan {number} is withdrawn: STOP',
   'live.open-of': '{count, plural, one {# point open} other {# points open}}',
   'live.forecast': 'Forecast',
   'live.hours': '{hours} h',

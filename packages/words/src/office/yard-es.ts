@@ -154,7 +154,6 @@ export const YARD_ES: YardTexts = {
   'live.key': 'Un tornillo se llena según sus pasos hechos. Un círculo alrededor: algo ocurrió allí.',
   'live.ring': '{tag}: {done} de {all} aprietes hechos',
   'live.step': '{step}: {done} de {bolts}',
-  'live.withdrawn': 'El plan {number} está retirado: ALTO',
   'live.open-of': '{count, plural, one {# punto abierto} other {# puntos abiertos}}',
   'live.forecast': 'Previsión',
   'live.hours': '{hours} h',

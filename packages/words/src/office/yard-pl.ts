@@ -152,7 +152,6 @@ export const YARD_PL: YardTexts = {
   'live.key': 'Śruba jest wypełniona w miarę zrobionych kroków. Okrąg wokół: coś się tam stało.',
   'live.ring': '{tag}: {done} z {all} dociągnięć zrobionych',
   'live.step': '{step}: {done} z {bolts}',
-  'live.withdrawn': 'Plan {number} wycofany: STOP',
   'live.open-of': '{count, plural, one {# punkt otwarty} few {# punkty otwarte} other {# punktów otwartych}}',
   'live.forecast': 'Prognoza',
   'live.hours': '{hours} h',

@@ -154,7 +154,6 @@ export const YARD_PT: YardTexts = {
   'live.key': 'Um parafuso enche-se conforme os passos feitos. Um anel à volta: algo aconteceu ali.',
   'live.ring': '{tag}: {done} de {all} apertos feitos',
   'live.step': '{step}: {done} de {bolts}',
-  'live.withdrawn': 'O plano {number} foi retirado: PARE',
   'live.open-of': '{count, plural, one {# ponto em aberto} other {# pontos em aberto}}',
   'live.forecast': 'Previsão',
   'live.hours': '{hours} h',

@@ -17,6 +17,7 @@ export const recordTexts = {
   'setting-not-issued': { says: 'Śruba {bolt}, „{step}”: nastawy {setting} na narzędziu {tool} nie ma w wydanym planie.', remedy: SETTLE },
   'plan-not-issued': { says: 'Pracowano na połączeniu, dla którego nie wydano planu.', remedy: SETTLE },
   'plan-was-withdrawn': { says: 'Pracowano według planu {number} po jego wycofaniu.', remedy: SETTLE },
+  'card-was-withdrawn': { says: 'Pracowano przy połączeniu, którego plan {number} już nie zawiera.', remedy: SETTLE },
   'plan-slice-differs': { says: 'Pracowano według karty, która nie jest kartą planu {number}.', remedy: SETTLE },
   'tool-not-known': { says: 'Narzędzia {tool} nie ma w żadnym wydanym planie ani w książce zakładu.', remedy: SETTLE },
   'tool-expired': { says: 'Narzędzia {tool} używano po terminie wzorcowania {due}.', remedy: SETTLE },

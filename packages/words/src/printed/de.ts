@@ -377,6 +377,8 @@ const PRINTED: PrintedTexts = {
   'entry.bolt-tightened': '{joint} Schraube {bolt}: {step}, {end}',
   'entry.bolt-trouble': '{joint} Schraube {bolt}: {what}',
   'entry.card-issued': '{joint}: Karte von Plan {number} ausgegeben',
+  'entry.card-withdrawn':
+    '{joint}: durch Plan {number} zurückgenommen ({reason, select, stops {dort steht sie auf Stopp} gone {er enthält sie nicht} other {begonnene Arbeit geht nicht weiter}})',
   'entry.concession-granted': 'Sonderfreigabe {number}: {text} ({authority})',
   'entry.correction': 'berichtigt {entry}: {reason}',
   'entry.datum-confirmed': '{joint}: Bezug bestätigt: Schraube 1 {boltOne}, {direction}, gesehen von {from}',
@@ -427,6 +429,9 @@ const TERMS = {
   witness: 'Zeugenpunkt',
   review: 'Durchsichtspunkt',
   replace: 'ersetzen',
+  stops: 'steht auf Stopp',
+  gone: 'nicht mehr enthalten',
+  begun: 'begonnen',
   rework: 'nacharbeiten',
   'use as is': 'so verwenden',
   'bolt spun with nut': 'Schraube drehte mit der Mutter mit',

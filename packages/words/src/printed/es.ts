@@ -377,6 +377,8 @@ const PRINTED: PrintedTexts = {
   'entry.bolt-tightened': '{joint} tornillo {bolt}: {step}, {end}',
   'entry.bolt-trouble': '{joint} tornillo {bolt}: {what}',
   'entry.card-issued': '{joint}: emitida la ficha del plan {number}',
+  'entry.card-withdrawn':
+    '{joint}: retirada por el plan {number} ({reason, select, stops {allí está parada} gone {no figura en él} other {el trabajo empezado no sigue}})',
   'entry.concession-granted': 'concesión {number}: {text} ({authority})',
   'entry.correction': 'corrige {entry}: {reason}',
   'entry.datum-confirmed': '{joint}: referencia confirmada: tornillo 1 {boltOne}, {direction}, visto desde {from}',
@@ -426,6 +428,9 @@ const TERMS = {
   witness: 'punto de presencia',
   review: 'punto de revisión',
   replace: 'sustituir',
+  stops: 'parada',
+  gone: 'ya no figura',
+  begun: 'empezada',
   rework: 'rehacer',
   'use as is': 'usar como está',
   'bolt spun with nut': 'el tornillo giró con la tuerca',

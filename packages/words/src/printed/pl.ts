@@ -380,6 +380,8 @@ const PRINTED: PrintedTexts = {
   'entry.bolt-tightened': '{joint} śruba {bolt}: {step}, {end}',
   'entry.bolt-trouble': '{joint} śruba {bolt}: {what}',
   'entry.card-issued': '{joint}: wydano kartę planu {number}',
+  'entry.card-withdrawn':
+    '{joint}: wycofane planem {number} ({reason, select, stops {tam jest zatrzymane} gone {nie ma go w nim} other {zaczęta praca nie trwa dalej}})',
   'entry.concession-granted': 'zgoda na odstępstwo {number}: {text} ({authority})',
   'entry.correction': 'poprawia {entry}: {reason}',
   'entry.datum-confirmed': '{joint}: baza potwierdzona: śruba 1 {boltOne}, {direction}, patrząc od: {from}',
@@ -429,6 +431,9 @@ const TERMS = {
   witness: 'punkt świadka',
   review: 'punkt przeglądu',
   replace: 'wymienić',
+  stops: 'zatrzymane',
+  gone: 'już nie ma',
+  begun: 'zaczęte',
   rework: 'poprawić',
   'use as is': 'użyć tak, jak jest',
   'bolt spun with nut': 'śruba obracała się z nakrętką',

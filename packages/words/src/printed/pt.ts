@@ -377,6 +377,8 @@ const PRINTED: PrintedTexts = {
   'entry.bolt-tightened': '{joint} parafuso {bolt}: {step}, {end}',
   'entry.bolt-trouble': '{joint} parafuso {bolt}: {what}',
   'entry.card-issued': '{joint}: emitida a ficha do plano {number}',
+  'entry.card-withdrawn':
+    '{joint}: retirada pelo plano {number} ({reason, select, stops {nele está parada} gone {não consta dele} other {o trabalho começado não continua}})',
   'entry.concession-granted': 'concessão {number}: {text} ({authority})',
   'entry.correction': 'corrige {entry}: {reason}',
   'entry.datum-confirmed': '{joint}: referência confirmada: parafuso 1 {boltOne}, {direction}, visto de {from}',
@@ -426,6 +428,9 @@ const TERMS = {
   witness: 'ponto de presença',
   review: 'ponto de revisão',
   replace: 'substituir',
+  stops: 'parada',
+  gone: 'já não consta',
+  begun: 'começada',
   rework: 'refazer',
   'use as is': 'usar como está',
   'bolt spun with nut': 'o parafuso rodou com a porca',

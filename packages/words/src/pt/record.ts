@@ -23,6 +23,7 @@ export const recordTexts = {
   },
   'plan-not-issued': { says: 'Trabalhou-se numa ligação para a qual não foi emitido nenhum plano.', remedy: SETTLE },
   'plan-was-withdrawn': { says: 'Trabalhou-se pelo plano {number} depois de retirado.', remedy: SETTLE },
+  'card-was-withdrawn': { says: 'Trabalhou-se numa junta que o plano {number} já não inclui.', remedy: SETTLE },
   'plan-slice-differs': { says: 'Trabalhou-se por uma ficha que não é a do plano {number}.', remedy: SETTLE },
   'tool-not-known': { says: 'A ferramenta {tool} não está em nenhum plano emitido nem no livro do estaleiro.', remedy: SETTLE },
   'tool-expired': { says: 'A ferramenta {tool} foi usada depois de a sua calibração vencer em {due}.', remedy: SETTLE },

@@ -16,6 +16,7 @@ export const cardIssued = defineKind<CardIssued>({
       if (joint.plan && joint.plan.slice.card !== issued.card) joint.cardBefore = joint.plan.slice.card;
       joint.tag = issued.tag;
       joint.plan = { number, plan, slice: issued, lineOf };
+      delete joint.takenOff;
       joint.progress.clear();
     },
   },

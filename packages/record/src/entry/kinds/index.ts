@@ -7,6 +7,7 @@ import { boltReplaced } from './bolt-replaced.ts';
 import { boltTightened } from './bolt-tightened.ts';
 import { boltTrouble } from './bolt-trouble.ts';
 import { cardIssued } from './card-issued.ts';
+import { cardWithdrawn } from './card-withdrawn.ts';
 import { chartLoaded } from './chart-loaded.ts';
 import { concessionGranted } from './concession-granted.ts';
 import { correction } from './correction.ts';
@@ -53,6 +54,7 @@ export const KINDS = {
   'bolt-tightened': boltTightened,
   'bolt-trouble': boltTrouble,
   'card-issued': cardIssued,
+  'card-withdrawn': cardWithdrawn,
   'chart-loaded': chartLoaded,
   'concession-granted': concessionGranted,
   correction,

@@ -20,13 +20,13 @@ export function BeforeScreen({ state }: { readonly state: OpenJoint }) {
   const trade = useTrade();
   const notice = useNotice();
   const { world, book } = useJob();
-  const { joint, card, holds, withdrawn, where, steps } = state;
+  const { joint, card, holds, stopped, where, steps } = state;
   const named = world.holder !== undefined;
   const needsSnug = card.checks.some(({ check }) => check === 'snug: firm contact');
   const toolsUnchecked = toolsOf(state).filter((tool) => !isChecked(book, tool));
   const ready =
     named &&
-    withdrawn === undefined &&
+    stopped === undefined &&
     holds.length === 0 &&
     isLookedAt(joint) &&
     (!needsSnug || joint.snug?.passed === true) &&
@@ -40,7 +40,7 @@ export function BeforeScreen({ state }: { readonly state: OpenJoint }) {
           {say('joint.hold', { what: seen ?? name })} {say('joint.released', { name: (mention.by && book.nameOf(mention.by)) ?? '' })}
         </Soft>
       ))}
-      {withdrawn === undefined ? null : <Banner level="stop">{say('tighten.stopped')}</Banner>}
+      {stopped ? <Banner level="stop">{say(`stopped.${stopped.why}`, { number: stopped.number })}</Banner> : null}
       {card.reasons.map((reason) => (
         <Banner key={reason.code} level="mind">
           <p>{notice.says(reason)}</p>
@@ -50,7 +50,7 @@ export function BeforeScreen({ state }: { readonly state: OpenJoint }) {
       ))}
       <HolderLine />
       {where === 'done' || where === 'signed' ? <Sign state={state} /> : null}
-      {steps.length > 0 && where !== 'done' && where !== 'signed' ? (
+      {steps.length > 0 && (where === 'open' || where === 'held') ? (
         <>
           <Permits state={state} />
           <DatumCheck state={state} disabled={!named} />

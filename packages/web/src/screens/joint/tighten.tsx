@@ -27,14 +27,14 @@ import { Why } from './why.tsx';
 export function TightenScreen({ state }: { readonly state: OpenJoint }) {
   const say = useSay();
   const { world } = useJob();
-  const { joint, current, withdrawn, holds } = state;
+  const { joint, current, stopped, holds } = state;
   const back = `/joint/${joint.joint}`;
-  if (withdrawn !== undefined || holds.length > 0 || world.holder === undefined)
+  if (stopped || holds.length > 0 || world.holder === undefined)
     return (
       <Page title={say('tighten.title', { tag: joint.tag ?? '' })} back={back}>
         <Banner level="stop">
           <p className={css.say}>
-            {withdrawn !== undefined ? say('tighten.stopped') : say(holds.length > 0 ? 'today.held' : 'who.needed')}
+            {stopped ? say(`stopped.${stopped.why}`, { number: stopped.number }) : say(holds.length > 0 ? 'today.held' : 'who.needed')}
           </p>
         </Banner>
       </Page>

@@ -103,8 +103,8 @@ function useMissing(): (one: Missing) => string {
         return say('over.lacks-settling', { count: one.count });
       case 'hold':
         return says(one.notice);
-      case 'withdrawn':
-        return say('live.withdrawn', { number: one.number });
+      case 'stopped':
+        return say(`stopped.${one.stopped.why}`, { number: one.stopped.number });
       default:
         return say(`over.lacks-${one.what}`);
     }

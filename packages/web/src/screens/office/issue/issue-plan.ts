@@ -1,5 +1,5 @@
 import { zipFolder } from '@clampwright/papers/edit';
-import { hashOf, idOf, issuePlan, utf8 } from '@clampwright/record';
+import { hashOf, idOf, issuedJoints, issuePlan, utf8 } from '@clampwright/record';
 import type { Files } from '../../../draft/draft.ts';
 import type { Book } from '../../../job/book.ts';
 import type { OpenWorld } from '../../../job/world.ts';
@@ -40,7 +40,8 @@ export async function issueInto(
     fresh.set(tag, id);
     return id;
   };
-  const issued = issuePlan(job, plan, valves, { number, jointId, ...(earlier === undefined ? {} : { earlier }) });
+  const before = issuedJoints(book.fold);
+  const issued = issuePlan(job, plan, valves, { number, jointId, before, ...(earlier === undefined ? {} : { earlier }) });
   for (const bytes of issued.attachments) await device.attach(book.job, bytes);
   const archive = zipFolder(files);
   await device.attach(book.job, archive);

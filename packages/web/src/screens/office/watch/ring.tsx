@@ -22,24 +22,24 @@ export const Ring = memo(
   function Ring({ state, open, linked }: RingProps) {
     const say = useOffice();
     const trade = useTrade();
-    const { joint, current, steps, where, withdrawn } = state;
+    const { joint, current, steps, where, stopped } = state;
     const all = steps.length * joint.plan!.slice.bolts;
     const left = steps.reduce((sum, one) => sum + one.left, 0);
     const tag = joint.tag ?? joint.joint;
     return (
-      <li className={own.ring} data-where={withdrawn === undefined ? where : 'stop'}>
+      <li className={own.ring} data-where={where}>
         <h3>{linked ? <Link href={`/joint/${joint.joint}`}>{tag}</Link> : tag}</h3>
         <Drawing state={state} label={say('live.ring', { tag, done: all - left, all })} />
         <p>
-          {withdrawn === undefined
-            ? current
+          {stopped
+            ? say(`stopped.${stopped.why}`, { number: stopped.number })
+            : current
               ? say('live.step', {
                   step: trade.step(current.step),
                   done: joint.plan!.slice.bolts - current.left,
                   bolts: joint.plan!.slice.bolts,
                 })
-              : say(`today.${where}`)
-            : say('live.withdrawn', { number: withdrawn })}
+              : say(`today.${where}`)}
         </p>
         <progress value={all - left} max={Math.max(1, all)} aria-label={say('live.ring', { tag, done: all - left, all })} />
         {open > 0 ? <strong>{say('live.open-of', { count: open })}</strong> : null}

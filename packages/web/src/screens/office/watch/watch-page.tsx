@@ -49,17 +49,20 @@ function Board({ read }: { readonly read: ReadBook }) {
   }, [version]);
   const { states, openOf, open } = board;
   const { title } = book.fold.state('book', 'book');
-  const sums = states.reduce(
-    (sum, { steps, joint, where }) => {
-      const left = steps.reduce((all, one) => all + one.left, 0);
-      return {
-        done: sum.done + steps.length * joint.plan!.slice.bolts - left,
-        left: sum.left + left,
-        joints: sum.joints + (where === 'done' || where === 'signed' ? 1 : 0),
-      };
-    },
-    { done: 0, left: 0, joints: 0 },
-  );
+  // what a plan has taken off is no work that is left
+  const sums = states
+    .filter(({ where }) => where !== 'stopped')
+    .reduce(
+      (sum, { steps, joint, where }) => {
+        const left = steps.reduce((all, one) => all + one.left, 0);
+        return {
+          done: sum.done + steps.length * joint.plan!.slice.bolts - left,
+          left: sum.left + left,
+          joints: sum.joints + (where === 'done' || where === 'signed' ? 1 : 0),
+        };
+      },
+      { done: 0, left: 0, joints: 0 },
+    );
   return (
     <>
       <p className={own.sums} role="status">
@@ -73,7 +76,7 @@ function Board({ read }: { readonly read: ReadBook }) {
         <ul className={own.rings}>
           {states.map((state) => {
             const count = openOf.get(state.joint.joint) ?? 0;
-            const news = `${state.joint.history.length} ${state.where} ${count} ${state.withdrawn ?? ''} ${state.card === undefined}`;
+            const news = `${state.joint.history.length} ${state.where} ${count} ${state.card === undefined}`;
             return <Ring key={state.joint.joint} state={state} open={count} news={news} linked={world !== undefined} />;
           })}
         </ul>
