@@ -11,6 +11,7 @@ import { expectedRotation, NO_PRELOAD, ROTATION_SOURCE, type SolidJoint, solidRe
 import { yieldUtilisation } from '../torque/combined-stress.ts';
 import { shankTorsion } from '../torque/tightening-torque.ts';
 import type { Context, ReadyTool } from './context.ts';
+import { lengthNotices } from './length-notices.ts';
 import type { RotationPlan, StepPlan, StepSetting, SubgroupPlan, TighteningPlan } from './plan.ts';
 import { preloadNotices } from './preload-notices.ts';
 import { preloadContributions, preloadScatter } from './preload-scatter.ts';
@@ -50,7 +51,7 @@ export function planSubgroup(
     ...preloadNotices(tightening, settled.steps),
     ...accuracyNotices(context, rule.id, settled.steps),
     ...frictionNotices(tightening),
-    ...lengthNotices(bolt.value, hexagon),
+    ...lengthNotices(bolt.value, rule.id, hexagon),
     ...figureNotices(subgroup, rule.id, tightening),
   ];
   return {
@@ -195,16 +196,4 @@ function figureNotices({ given, place }: Subgroup, rule: RuleSetId, { target }: 
   if (given.boltStress !== undefined && (taken || rule !== 'flange-bolt-stress'))
     notices.push(notice('figure-not-used', { what: 'bolt stress' }, place));
   return notices;
-}
-
-function lengthNotices(bolt: BoltUnderRule, hexagon: Hexagon | undefined): Notice[] {
-  const { length, clampThickness, thread } = bolt;
-  if (length === undefined || clampThickness === undefined || hexagon?.nutHeight === undefined) return [];
-  if (clampThickness + hexagon.nutHeight + thread.pitch <= length) return [];
-  return [
-    notice('clamp-below-thread', {
-      length: { dimension: 'length', value: length },
-      thickness: { dimension: 'length', value: clampThickness },
-    }),
-  ];
 }
