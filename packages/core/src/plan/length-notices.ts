@@ -2,8 +2,8 @@ import type { Hexagon } from '../fasteners/hexagon.ts';
 import { type Notice, notice } from '../notice/index.ts';
 import { length as lengthOf } from '../notice/measure.ts';
 import { type Millimetre, mm } from '../quantity.ts';
-import type { RuleSetId } from '../rules/index.ts';
-import type { BoltUnderRule } from '../rules/rule-set.ts';
+import { RULE_SETS, type RuleSetId } from '../rules/index.ts';
+import type { BoltUnderRule, RuleSet } from '../rules/rule-set.ts';
 
 /**
  * What a bolt must reach to be tightened at all, besides the parts it clamps:
@@ -15,7 +15,8 @@ import type { BoltUnderRule } from '../rules/rule-set.ts';
 type Reach = 'nut and pitch' | 'nut' | 'parts';
 
 const reachOf = (rule: RuleSetId): Reach => {
-  if (rule.startsWith('en1090') || rule.startsWith('de-reduced')) return 'nut and pitch';
+  const { assemblies }: RuleSet = RULE_SETS[rule];
+  if (assemblies === 'EN 14399') return 'nut and pitch';
   return rule.startsWith('rcsc') || rule === 'flange-bolt-stress' ? 'nut' : 'parts';
 };
 

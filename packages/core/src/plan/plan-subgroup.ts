@@ -36,7 +36,9 @@ export function planSubgroup(
 ): PlannedSubgroup {
   const bolt = resolveBolt(context, subgroup, rule.id, rule.edition);
   if (!bolt.ok) return { plan: bare(subgroup), notices: bolt.notices };
-  const hexagon = hexagonOf(bolt.value, subgroup.system);
+  // the flats of a plain bolt are others than those of the assembly that is still to be named
+  const unnamed = rule.rule.assemblies !== undefined && subgroup.system === 'plain';
+  const hexagon = unnamed ? undefined : hexagonOf(bolt.value, subgroup.system);
   const named = bare(subgroup, bolt.value, hexagon);
   const asked = rule.rule.tighten(bolt.value);
   if (!asked.ok) {

@@ -34,6 +34,7 @@ const PLACES: Readonly<Partial<Record<NoticeCode, Place>>> = {
   'bolt-below-clamp': { field: 'length' },
   'clamp-below-thread': { field: 'length' },
   'angle-not-tabulated': { field: 'clamp' },
+  'assembly-needed': { field: 'system' },
   'system-needed': { field: 'system' },
   'bolt-stress-needed': { field: 'boltStress' },
   'bolt-stress-above-yield': { field: 'boltStress' },

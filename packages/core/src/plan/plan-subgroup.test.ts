@@ -47,3 +47,11 @@ test('the joint of a bolt that is too short is stopped, with the length it needs
   expect(short.reasons.find(({ code }) => code === 'bolt-too-short')?.params).toMatchObject({ needed: { value: 93 }, nut: { value: 20 } });
   expect(plan(95).reasons.map(({ code }) => code)).not.toContain('bolt-too-short');
 });
+
+test('a joint under EN 1090-2 whose system nobody named is asked, and no width across flats is printed for it', () => {
+  const joint = (rule: string, system: 'plain' | 'HV') => planJob(testJob([jointWith(rule, { system })])).joints[0]!;
+  expect(joint('en1090-torque', 'plain').verdict).toBe('stop');
+  expect(joint('en1090-torque', 'plain').subgroups[0]!.acrossFlats).toBe(undefined);
+  expect(joint('en1090-torque', 'HV').subgroups[0]!.acrossFlats).toBe(41);
+  expect(joint('as-specified', 'plain').subgroups[0]!.acrossFlats).toBe(36);
+});
