@@ -33,6 +33,8 @@ export const jointNotices = {
   'engineer-override': attention<{ what: string }>(),
   'figure-not-used': attention<{ what: string }>(),
   'friction-from-table': attention<{ source: string }>(),
+  'bolt-too-short': stop<{ length: Measure; thickness: Measure; nut: Measure; needed: Measure }>(),
+  'bolt-below-clamp': stop<{ length: Measure; thickness: Measure }>(),
   'clamp-below-thread': attention<{ length: Measure; thickness: Measure }>(),
   'qualification-expired': attention<{ person: string; until: string }>(),
 } as const;

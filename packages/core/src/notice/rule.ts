@@ -13,6 +13,7 @@ export const ruleNotices = {
   'clamp-thickness-needed': stop(),
   'bolt-length-needed': stop(),
   'angle-not-tabulated': stop<{ thickness: Measure; limit: Measure }>(),
+  'assembly-needed': stop<{ method: string; needed: string }>(),
   'system-needed': stop<{ method: string; needed: string }>(),
   'size-not-in-table': stop<{ size: string; table: string }>(),
   'bolt-stress-needed': stop(),

@@ -11,6 +11,7 @@ import { expectedRotation, NO_PRELOAD, ROTATION_SOURCE, type SolidJoint, solidRe
 import { yieldUtilisation } from '../torque/combined-stress.ts';
 import { shankTorsion } from '../torque/tightening-torque.ts';
 import type { Context, ReadyTool } from './context.ts';
+import { lengthNotices } from './length-notices.ts';
 import type { RotationPlan, StepPlan, StepSetting, SubgroupPlan, TighteningPlan } from './plan.ts';
 import { preloadNotices } from './preload-notices.ts';
 import { preloadContributions, preloadScatter } from './preload-scatter.ts';
@@ -35,7 +36,9 @@ export function planSubgroup(
 ): PlannedSubgroup {
   const bolt = resolveBolt(context, subgroup, rule.id, rule.edition);
   if (!bolt.ok) return { plan: bare(subgroup), notices: bolt.notices };
-  const hexagon = hexagonOf(bolt.value, subgroup.system);
+  // the flats of a plain bolt are others than those of the assembly that is still to be named
+  const unnamed = rule.rule.assemblies !== undefined && subgroup.system === 'plain';
+  const hexagon = unnamed ? undefined : hexagonOf(bolt.value, subgroup.system);
   const named = bare(subgroup, bolt.value, hexagon);
   const asked = rule.rule.tighten(bolt.value);
   if (!asked.ok) {
@@ -50,7 +53,7 @@ export function planSubgroup(
     ...preloadNotices(tightening, settled.steps),
     ...accuracyNotices(context, rule.id, settled.steps),
     ...frictionNotices(tightening),
-    ...lengthNotices(bolt.value, hexagon),
+    ...lengthNotices(bolt.value, rule.id, hexagon),
     ...figureNotices(subgroup, rule.id, tightening),
   ];
   return {
@@ -195,16 +198,4 @@ function figureNotices({ given, place }: Subgroup, rule: RuleSetId, { target }: 
   if (given.boltStress !== undefined && (taken || rule !== 'flange-bolt-stress'))
     notices.push(notice('figure-not-used', { what: 'bolt stress' }, place));
   return notices;
-}
-
-function lengthNotices(bolt: BoltUnderRule, hexagon: Hexagon | undefined): Notice[] {
-  const { length, clampThickness, thread } = bolt;
-  if (length === undefined || clampThickness === undefined || hexagon?.nutHeight === undefined) return [];
-  if (clampThickness + hexagon.nutHeight + thread.pitch <= length) return [];
-  return [
-    notice('clamp-below-thread', {
-      length: { dimension: 'length', value: length },
-      thickness: { dimension: 'length', value: clampThickness },
-    }),
-  ];
 }

@@ -16,7 +16,8 @@ const FIRST_STEP_ACCURACY = 0.1;
 /** The row of the table, or why it does not apply: HV sets of class 10.9 with k-class K1, as delivered, and no other. */
 function rowFor(bolt: BoltUnderRule): Outcome<ReducedRow> {
   const notices: Notice[] = [];
-  if (bolt.grade.id !== '10.9' || bolt.system !== 'HV')
+  if (bolt.system === 'plain') notices.push(notice('assembly-needed', { method: 'reduced preload', needed: 'HV' }));
+  if (bolt.grade.id !== '10.9' || (bolt.system !== 'HV' && bolt.system !== 'plain'))
     notices.push(notice('system-needed', { method: 'reduced preload', needed: 'HV 10.9' }));
   if (bolt.kClass === undefined || bolt.kClass === 'K0')
     notices.push(notice('k-class-needed', { method: 'reduced preload', needed: 'K1 / K2' }));
@@ -43,6 +44,7 @@ export const deReducedTorque: RuleSet = {
   editions: ['2010'],
   stepWord: 'step',
   sources: [clause],
+  assemblies: 'EN 14399',
   tighten(bolt) {
     const found = rowFor(bolt);
     if (!found.ok) return found;
@@ -82,6 +84,7 @@ export const deReducedCombined: RuleSet = {
   editions: ['2010'],
   stepWord: 'step',
   sources: [clause],
+  assemblies: 'EN 14399',
   tighten(bolt) {
     const found = rowFor(bolt);
     const angle = rotationFor(bolt, reducedRotation);

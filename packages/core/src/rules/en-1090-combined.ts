@@ -23,6 +23,7 @@ export const en1090Combined: RuleSet = {
   editions: ['2018', '2008'],
   stepWord: 'step',
   sources: [{ ...EN_1090, clause: CLAUSE }],
+  assemblies: 'EN 14399',
   tighten(bolt) {
     const clause = en1090Source(bolt, CLAUSE);
     const ready = en1090Preconditions(bolt, 'combined');

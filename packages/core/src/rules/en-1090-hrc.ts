@@ -12,12 +12,13 @@ export const en1090Hrc: RuleSet = {
   editions: ['2018', '2008'],
   stepWord: 'step',
   sources: [{ ...EN_1090, clause: CLAUSE }],
+  assemblies: 'EN 14399',
   tighten(bolt) {
     const clause = en1090Source(bolt, CLAUSE);
     const ready = en1090Preconditions(bolt, 'HRC');
     if (bolt.system !== 'HRC') {
       return refused(
-        notice('system-needed', { method: 'tension-controlled-bolt method', needed: 'HRC' }),
+        ...(bolt.system === 'plain' ? [] : [notice('system-needed', { method: 'tension-controlled-bolt method', needed: 'HRC' })]),
         ...(ready.ok ? [] : ready.notices),
       );
     }

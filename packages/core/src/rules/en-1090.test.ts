@@ -76,6 +76,12 @@ test.each([
   ['en1090-hrc', 'M24', '10.9', { system: 'HRC', kClass: 'K1' }, ['k-class-insufficient']],
   ['en1090-hrc', 'M24', '10.9', { system: 'HV', kClass: 'K0' }, ['system-needed']],
   ['en1090-dti', 'M24', '10.9', { system: 'HR' }, ['k-class-needed']],
+  // EN 1090-2:2018 8.5.1: preloaded bolts are assemblies of EN 14399 (from memory)
+  ['en1090-torque', 'M24', '10.9', { ...k2, system: 'plain' }, ['assembly-needed']],
+  ['en1090-combined', 'M24', '10.9', { ...m24, system: 'plain' }, ['assembly-needed']],
+  ['en1090-hrc', 'M24', '10.9', { system: 'plain', kClass: 'K0' }, ['assembly-needed']],
+  ['en1090-dti', 'M24', '10.9', { system: 'plain', kClass: 'K0' }, ['assembly-needed']],
+  ['de-reduced-torque', 'M24', '10.9', { system: 'plain', kClass: 'K1' }, ['assembly-needed']],
 ] as const)('%s gives no value for %s %s: %j', (id, size, grade, known, codes) => {
   const stated = Object.fromEntries(Object.entries(known).filter(([, value]) => value !== undefined));
   expect(refusals(id, bolt(size, grade, stated))).toEqual(codes);

@@ -38,6 +38,9 @@ export const kClassAllowed = (method: En1090Method, kClass: KClass): boolean => 
 export const K1_REFERENCE = 0.13;
 const K1_FRICTION: Friction = byNutFactor(K1_REFERENCE, { ...EN_1090, clause: '8.5.2, M_r,1' }, 0.06);
 
+/** Systems of EN 14399 made for each method; an indicator (EN 14399-9) goes with either of the two. EN 1090-2:2018 5.6.4 (from memory). */
+const SYSTEMS: Readonly<Record<En1090Method, string>> = { torque: 'HV / HR', combined: 'HV / HR', HRC: 'HRC', DTI: 'HR / HV' };
+
 const METHOD_NAME: Readonly<Record<En1090Method, string>> = {
   torque: 'torque method',
   combined: 'combined method',
@@ -55,6 +58,7 @@ export function en1090Preconditions(
   const target = preloadable(bolt) ? (bolt.given.preload ?? minimumPreload(bolt)) : undefined;
   if (target === undefined) notices.push(notice('grade-not-preloadable', { grade: bolt.grade.id, rule: 'EN 1090-2' }));
   const name = METHOD_NAME[method];
+  if (bolt.system === 'plain') notices.push(notice('assembly-needed', { method: name, needed: SYSTEMS[method] }));
   if (bolt.kClass === undefined) notices.push(notice('k-class-needed', { method: name, needed: ACCEPTED[method].join(' / ') }));
   else if (!kClassAllowed(method, bolt.kClass)) {
     notices.push(notice('k-class-insufficient', { method: name, kClass: bolt.kClass, needed: ACCEPTED[method].join(' / ') }));

@@ -111,5 +111,7 @@ export interface RuleSet {
   /** what the rule set calls one round of tightening */
   readonly stepWord: 'step' | 'pass';
   readonly sources: readonly Source[];
+  /** its bolts must be delivered as preloadable assemblies of EN 14399; without a system named there is nothing to tighten */
+  readonly assemblies?: 'EN 14399';
   readonly tighten: (bolt: BoltUnderRule) => Outcome<Tightening>;
 }

@@ -120,6 +120,14 @@ export const jointTexts = {
     says: 'Die Reibung stammt aus einer Tabelle ({source}), nicht aus einer Prüfung dieses Loses.',
     remedy: 'Eine Prüfung vorziehen: Tabellen für dieselben Worte weichen um die Hälfte ab.',
   },
+  'bolt-too-short': {
+    says: 'Die Schraubenlänge {length} reicht nicht: {thickness} Klemmlänge und eine Mutter von {nut} brauchen mindestens {needed}.',
+    remedy: 'Längere Schraube nehmen, oder Länge oder Klemmlänge berichtigen (Σt: Bleche, Futter und Scheiben).',
+  },
+  'bolt-below-clamp': {
+    says: 'Die Schraubenlänge {length} ist kleiner als die Klemmlänge {thickness}.',
+    remedy: 'Längere Schraube nehmen, oder Länge oder Klemmlänge berichtigen (Σt: Bleche, Futter und Scheiben).',
+  },
   'clamp-below-thread': {
     says: 'Die Schraubenlänge {length} lässt zu wenig für Mutter und einen Gewindegang Überstand bei {thickness} Klemmlänge.',
     remedy: 'Länge und Klemmlänge prüfen.',

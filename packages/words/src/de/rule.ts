@@ -38,6 +38,11 @@ export const ruleTexts = {
     says: 'Bei {thickness} Klemmlänge gibt die Tabelle keinen Winkel; sie endet bei {limit}.',
     remedy: 'Den Winkel durch eine Verfahrensprüfung an dieser Verbindung bestimmen lassen, oder das Verfahren wechseln.',
   },
+  'assembly-needed': {
+    says: 'Das Verfahren ({method}) braucht Schraube, Mutter und Scheibe als eine Garnitur zum Vorspannen (EN 14399); die Verbindung nennt kein System oder gewöhnliche Schrauben.',
+    remedy:
+      'In die Spalte „System“ der Verbindungsliste {needed} schreiben, wie es auf dem Etikett der Lieferung steht, oder ein Verfahren für gewöhnliche Schrauben wählen.',
+  },
   'system-needed': {
     says: 'Das Verfahren ({method}) ist für Garnituren {needed} gemacht.',
     remedy: '{needed} verwenden, oder ein anderes Verfahren.',

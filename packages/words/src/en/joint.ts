@@ -107,6 +107,14 @@ export const jointTexts = {
     says: 'Friction is taken from a table ({source}), not from a test of this lot.',
     remedy: 'Prefer a test: tables for the same words differ by half.',
   },
+  'bolt-too-short': {
+    says: 'Bolt length {length} does not reach: {thickness} clamped and a nut of {nut} need at least {needed}.',
+    remedy: 'Take a longer bolt, or correct length or clamped thickness (Σt: plates, packs and washers).',
+  },
+  'bolt-below-clamp': {
+    says: 'Bolt length {length} is less than the {thickness} clamped.',
+    remedy: 'Take a longer bolt, or correct length or clamped thickness (Σt: plates, packs and washers).',
+  },
   'clamp-below-thread': {
     says: 'Bolt length {length} leaves too little for nut and one pitch beyond {thickness} clamped.',
     remedy: 'Check length and clamped thickness.',

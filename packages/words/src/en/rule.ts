@@ -32,6 +32,10 @@ export const ruleTexts = {
     says: 'At {thickness} clamped the table gives no angle; it ends at {limit}.',
     remedy: 'Have the angle determined by a procedure test on this joint, or change the method.',
   },
+  'assembly-needed': {
+    says: 'The {method} needs bolt, nut and washer of one preloading assembly (EN 14399); the joint names no system, or plain bolts.',
+    remedy: 'Write {needed} in the column “system” of the joint list, as the delivery’s label says, or choose a method for plain bolts.',
+  },
   'system-needed': { says: 'The {method} is made for {needed} assemblies.', remedy: 'Use {needed}, or another method.' },
   'size-not-in-table': {
     says: '{size} has no value in {table}.',

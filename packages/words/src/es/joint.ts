@@ -114,6 +114,14 @@ export const jointTexts = {
     says: 'El rozamiento sale de una tabla ({source}), no de un ensayo de este lote.',
     remedy: 'Preferir un ensayo: las tablas difieren en la mitad para las mismas palabras.',
   },
+  'bolt-too-short': {
+    says: 'La longitud de tornillo {length} no alcanza: {thickness} apretados y una tuerca de {nut} necesitan al menos {needed}.',
+    remedy: 'Usar un tornillo más largo, o corregir la longitud o el espesor apretado (Σt: chapas, rellenos y arandelas).',
+  },
+  'bolt-below-clamp': {
+    says: 'La longitud de tornillo {length} es menor que los {thickness} apretados.',
+    remedy: 'Usar un tornillo más largo, o corregir la longitud o el espesor apretado (Σt: chapas, rellenos y arandelas).',
+  },
   'clamp-below-thread': {
     says: 'La longitud de tornillo {length} deja demasiado poco para la tuerca y un paso más allá de {thickness} apretados.',
     remedy: 'Comprobar longitud y espesor apretado.',

@@ -38,6 +38,11 @@ export const ruleTexts = {
     says: 'Con {thickness} apretados la tabla no da ángulo; acaba en {limit}.',
     remedy: 'Hacer determinar el ángulo con un ensayo de procedimiento en esta unión, o cambiar de método.',
   },
+  'assembly-needed': {
+    says: 'El método ({method}) necesita tornillo, tuerca y arandela de un mismo conjunto para pretensar (EN 14399); la unión no indica ningún sistema, o tornillos corrientes.',
+    remedy:
+      'Escribir {needed} en la columna «sistema» (system) de la lista de uniones, como dice la etiqueta del suministro, o elegir un método para tornillos corrientes.',
+  },
   'system-needed': { says: 'El método ({method}) está hecho para conjuntos {needed}.', remedy: 'Usar {needed}, u otro método.' },
   'size-not-in-table': {
     says: '{size} no tiene valor en {table}.',

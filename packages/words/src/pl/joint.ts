@@ -111,6 +111,14 @@ export const jointTexts = {
     says: 'Tarcie wzięto z tabeli ({source}), a nie z badania tej partii.',
     remedy: 'Woleć badanie: tabele dla tych samych słów różnią się o połowę.',
   },
+  'bolt-too-short': {
+    says: 'Długość śruby {length} nie wystarcza: {thickness} ściskanej grubości i nakrętka {nut} wymagają co najmniej {needed}.',
+    remedy: 'Użyć dłuższej śruby albo poprawić długość lub ściskaną grubość (Σt: blachy, przekładki i podkładki).',
+  },
+  'bolt-below-clamp': {
+    says: 'Długość śruby {length} jest mniejsza niż ściskana grubość {thickness}.',
+    remedy: 'Użyć dłuższej śruby albo poprawić długość lub ściskaną grubość (Σt: blachy, przekładki i podkładki).',
+  },
   'clamp-below-thread': {
     says: 'Długość śruby {length} zostawia za mało na nakrętkę i jeden skok ponad {thickness} ściskanej grubości.',
     remedy: 'Sprawdzić długość i ściskaną grubość.',

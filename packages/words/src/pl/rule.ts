@@ -35,6 +35,10 @@ export const ruleTexts = {
     says: 'Przy {thickness} ściskanej grubości tabela nie podaje kąta; kończy się na {limit}.',
     remedy: 'Dać wyznaczyć kąt badaniem procedury na tym połączeniu albo zmienić metodę.',
   },
+  'assembly-needed': {
+    says: 'Metoda ({method}) wymaga śruby, nakrętki i podkładki z jednego zestawu sprężanego (EN 14399); połączenie nie podaje systemu albo podaje śruby zwykłe.',
+    remedy: 'Wpisać {needed} w kolumnie „system” listy połączeń, zgodnie z etykietą dostawy, albo wybrać metodę dla śrub zwykłych.',
+  },
   'system-needed': { says: 'Metoda ({method}) jest dla zestawów {needed}.', remedy: 'Użyć {needed} albo innej metody.' },
   'size-not-in-table': {
     says: '{size} nie ma wartości w {table}.',

@@ -114,6 +114,14 @@ export const jointTexts = {
     says: 'O atrito vem de uma tabela ({source}), não de um ensaio deste lote.',
     remedy: 'Preferir um ensaio: as tabelas diferem em metade para as mesmas palavras.',
   },
+  'bolt-too-short': {
+    says: 'O comprimento de parafuso {length} não chega: {thickness} apertados e uma porca de {nut} precisam de pelo menos {needed}.',
+    remedy: 'Usar um parafuso mais longo, ou corrigir o comprimento ou a espessura apertada (Σt: chapas, enchimentos e anilhas).',
+  },
+  'bolt-below-clamp': {
+    says: 'O comprimento de parafuso {length} é menor que os {thickness} apertados.',
+    remedy: 'Usar um parafuso mais longo, ou corrigir o comprimento ou a espessura apertada (Σt: chapas, enchimentos e anilhas).',
+  },
   'clamp-below-thread': {
     says: 'O comprimento de parafuso {length} deixa pouco demais para a porca e um passo além de {thickness} apertados.',
     remedy: 'Verificar comprimento e espessura apertada.',

@@ -38,6 +38,11 @@ export const ruleTexts = {
     says: 'Com {thickness} apertados a tabela não dá ângulo; acaba em {limit}.',
     remedy: 'Mandar determinar o ângulo por um ensaio de procedimento nesta ligação, ou mudar de método.',
   },
+  'assembly-needed': {
+    says: 'O método ({method}) precisa de parafuso, porca e anilha de um mesmo conjunto para pré-esforço (EN 14399); a ligação não indica nenhum sistema, ou indica parafusos correntes.',
+    remedy:
+      'Escrever {needed} na coluna «sistema» (system) da lista de ligações, como diz a etiqueta do fornecimento, ou escolher um método para parafusos correntes.',
+  },
   'system-needed': { says: 'O método ({method}) é feito para conjuntos {needed}.', remedy: 'Usar {needed}, ou outro método.' },
   'size-not-in-table': {
     says: '{size} não tem valor em {table}.',
