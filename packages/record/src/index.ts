@@ -43,7 +43,7 @@ export { consistencyProof, inclusionProof, type SubtreeHash, subtreeOf } from '.
 export { EMPTY_FRONTIER, type Frontier, grow, leafHash, nodeHash, rootOf } from './merkle/tree.ts';
 export { isConsistent, isIncluded } from './merkle/verify.ts';
 export { type Issue, type IssuedValve, issuePlan } from './plan/issue-plan.ts';
-export { issuedJoints, type TakenOff, takenOff } from './plan/taken-off.ts';
+export { issuedJoints } from './plan/taken-off.ts';
 export {
   batteryEntry,
   chartEntry,

@@ -73,7 +73,8 @@ function JointList({ states }: { readonly states: readonly JointState[] }) {
               <small>{card?.title}</small>
             </span>
             <span>
-              {stopped
+              {/* that a plan is withdrawn stands above all lists */}
+              {stopped && stopped.why !== 'withdrawn'
                 ? say(`stopped.${stopped.why}`, { number: stopped.number })
                 : say('today.joint', { bolts: joint.plan!.slice.bolts, left: steps.reduce((sum, { left }) => Math.max(sum, left), 0) })}
             </span>

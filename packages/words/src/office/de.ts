@@ -493,8 +493,6 @@ export const OFFICE_DE: OfficeTexts = {
   'issue.freeze': 'Festschreiben und ausgeben',
   'issue.into': 'In den Auftrag {job}, von {name}.',
   'issue.taken': 'Plan {number} wurde schon ausgegeben: eine andere Nummer nehmen.',
-  'issue.taken-off':
-    'Mit dieser Ausgabe verschwinden diese Verbindungen von den Listen der Trupps; wer eine vor sich hat, wird angehalten: {tags}.',
   'issue.done': 'Plan {number} ist ausgegeben. Seine Prüfsumme:',
   'issue.print': 'Karten und Schilder drucken',
   'issue.issued': 'Ausgegebene Pläne',

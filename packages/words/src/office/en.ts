@@ -481,7 +481,6 @@ export const OFFICE_EN = {
   'issue.freeze': 'Freeze and issue',
   'issue.into': 'Into the job {job}, by {name}.',
   'issue.taken': 'Plan {number} was issued before: take another number.',
-  'issue.taken-off': 'With this issue these joints go off the crews’ lists, and whoever has one in hand is stopped: {tags}.',
   'issue.done': 'Plan {number} is issued. Its hash:',
   'issue.print': 'Print cards and tags',
   'issue.issued': 'Issued plans',

@@ -485,7 +485,6 @@ export const OFFICE_ES: OfficeTexts = {
   'issue.freeze': 'Fijar y emitir',
   'issue.into': 'En el trabajo {job}, por {name}.',
   'issue.taken': 'El plan {number} ya se emitió: tome otro número.',
-  'issue.taken-off': 'Con esta emisión estas uniones salen de las listas de los equipos, y quien tenga una entre manos se detiene: {tags}.',
   'issue.done': 'El plan {number} está emitido. Su resumen:',
   'issue.print': 'Imprimir fichas y etiquetas',
   'issue.issued': 'Planes emitidos',

@@ -486,7 +486,6 @@ export const OFFICE_PL: OfficeTexts = {
   'issue.freeze': 'Zamroź i wydaj',
   'issue.into': 'Do zlecenia {job}, przez {name}.',
   'issue.taken': 'Plan {number} już wydano: weź inny numer.',
-  'issue.taken-off': 'Z tym wydaniem te połączenia znikają z list brygad; kto ma któreś w ręku, zostaje zatrzymany: {tags}.',
   'issue.done': 'Plan {number} jest wydany. Jego skrót:',
   'issue.print': 'Drukuj karty i zawieszki',
   'issue.issued': 'Wydane plany',

@@ -485,7 +485,6 @@ export const OFFICE_PT: OfficeTexts = {
   'issue.freeze': 'Fixar e emitir',
   'issue.into': 'No trabalho {job}, por {name}.',
   'issue.taken': 'O plano {number} já foi emitido: tome outro número.',
-  'issue.taken-off': 'Com esta emissão estas juntas saem das listas das equipas, e quem tiver uma em mãos é parado: {tags}.',
   'issue.done': 'O plano {number} está emitido. O seu resumo:',
   'issue.print': 'Imprimir fichas e etiquetas',
   'issue.issued': 'Planos emitidos',

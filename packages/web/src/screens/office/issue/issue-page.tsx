@@ -1,5 +1,3 @@
-import type { Plan } from '@clampwright/core';
-import { issuedJoints, type TakenOff, takenOff } from '@clampwright/record';
 import { useEffect, useState } from 'react';
 import { Link } from 'wouter';
 import { desk } from '../../../draft/desk.ts';
@@ -105,23 +103,6 @@ function Before() {
   );
 }
 
-/** Joints on the crews' lists that the plan in hand takes off. */
-function useTakenOff(view: PlanView, earlier: 'continue' | 'stop'): readonly TakenOff[] {
-  const book = useBook()!;
-  const [plan, setPlan] = useState<Plan>();
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another view is another plan
-  useEffect(() => {
-    let asked = true;
-    void engine.whole().then((whole) => {
-      if (asked) setPlan(whole?.plan);
-    });
-    return () => {
-      asked = false;
-    };
-  }, [view]);
-  return plan ? takenOff(plan, issuedJoints(book.fold), earlier) : [];
-}
-
 function Freeze({ view }: { readonly view: PlanView }) {
   const say = useOffice();
   const world = useWorld()!;
@@ -152,7 +133,6 @@ function Freeze({ view }: { readonly view: PlanView }) {
   }, [view, last?.hash]);
   const wanted = number.trim();
   const taken = plans.some((one) => one.number === wanted);
-  const off = useTakenOff(view, earlier);
   const unnamed = departures?.some(({ kind }) => (names[kind] ?? '').trim() === '') ?? true;
   const issue = async () => {
     setState('issuing');
@@ -216,7 +196,6 @@ function Freeze({ view }: { readonly view: PlanView }) {
             {say('office.issue')}
           </Button>
         </Row>
-        {off.length > 0 ? <Banner level="mind">{say('issue.taken-off', { tags: off.map(({ tag }) => tag).join(', ') })}</Banner> : null}
         {taken ? <Soft>{say('issue.taken', { number: wanted })}</Soft> : null}
         {(view.sums?.stop ?? 0) > 0 ? <Soft>{say('office.plan-stopped')}</Soft> : null}
         {typeof state === 'object' ? (
