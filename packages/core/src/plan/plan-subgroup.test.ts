@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { findThread } from '../fasteners/find-thread.ts';
 import { mm } from '../quantity.ts';
 import { RULE_SETS, type RuleSetId } from '../rules/index.ts';
+import type { RuleSet } from '../rules/rule-set.ts';
 import { jointWith, testJob } from '../test-job.ts';
 import { lengthNotices } from './length-notices.ts';
 import { planJob } from './plan-job.ts';
@@ -12,7 +13,7 @@ const thread = found.value;
 const said = (rule: RuleSetId, length: number, clamp: number, nutHeight?: number) =>
   lengthNotices(
     { thread, length: mm(length), clampThickness: mm(clamp) },
-    rule,
+    (RULE_SETS[rule] as RuleSet).reach,
     nutHeight === undefined ? undefined : { nutHeight: mm(nutHeight) },
   ).map(({ code }) => code);
 

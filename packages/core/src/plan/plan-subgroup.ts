@@ -53,7 +53,7 @@ export function planSubgroup(
     ...preloadNotices(tightening, settled.steps),
     ...accuracyNotices(context, rule.id, settled.steps),
     ...frictionNotices(tightening),
-    ...lengthNotices(bolt.value, rule.id, hexagon),
+    ...lengthNotices(bolt.value, rule.rule.reach, hexagon),
     ...figureNotices(subgroup, rule.id, tightening),
   ];
   return {

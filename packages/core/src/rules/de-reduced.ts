@@ -45,6 +45,7 @@ export const deReducedTorque: RuleSet = {
   stepWord: 'step',
   sources: [clause],
   assemblies: 'EN 14399',
+  reach: 'nut and pitch',
   tighten(bolt) {
     const found = rowFor(bolt);
     if (!found.ok) return found;
@@ -85,6 +86,7 @@ export const deReducedCombined: RuleSet = {
   stepWord: 'step',
   sources: [clause],
   assemblies: 'EN 14399',
+  reach: 'nut and pitch',
   tighten(bolt) {
     const found = rowFor(bolt);
     const angle = rotationFor(bolt, reducedRotation);

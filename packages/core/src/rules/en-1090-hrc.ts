@@ -13,6 +13,7 @@ export const en1090Hrc: RuleSet = {
   stepWord: 'step',
   sources: [{ ...EN_1090, clause: CLAUSE }],
   assemblies: 'EN 14399',
+  reach: 'nut and pitch',
   tighten(bolt) {
     const clause = en1090Source(bolt, CLAUSE);
     const ready = en1090Preconditions(bolt, 'HRC');

@@ -24,6 +24,7 @@ export const flangeBoltStress: RuleSet = {
   editions: ['2013', '2022'],
   stepWord: 'pass',
   sources: [clause],
+  reach: 'nut',
   tighten(bolt) {
     const { boltStress, preload } = bolt.given;
     const missing: Notice[] = [];

@@ -20,6 +20,7 @@ export const rcscCalibratedWrench: RuleSet = {
   editions: RCSC_RULE_EDITIONS,
   stepWord: 'step',
   sources: [rcscSource('2014', '8.2.2')],
+  reach: 'nut',
   tighten(bolt) {
     const target = rcscTarget(bolt);
     const { verifiedTorque } = bolt;

@@ -11,6 +11,7 @@ export const rcscDti: RuleSet = {
   editions: RCSC_RULE_EDITIONS,
   stepWord: 'step',
   sources: [rcscSource('2014', '8.2.4')],
+  reach: 'nut',
   tighten(bolt) {
     const target = rcscTarget(bolt);
     const grade = structuralGrade(bolt.grade.id);

@@ -11,6 +11,7 @@ export const rcscTurnOfNut: RuleSet = {
   editions: RCSC_RULE_EDITIONS,
   stepWord: 'step',
   sources: [rcscSource('2014', '8.2.1')],
+  reach: 'nut',
   tighten(bolt) {
     const target = rcscTarget(bolt);
     const edition = editionOf(bolt);

@@ -12,6 +12,7 @@ export const rcscTwistOff: RuleSet = {
   editions: RCSC_RULE_EDITIONS,
   stepWord: 'step',
   sources: [rcscSource('2014', '8.2.3')],
+  reach: 'nut',
   tighten(bolt) {
     const target = rcscTarget(bolt);
     const right = TWIST_OFF.includes(bolt.grade.id);

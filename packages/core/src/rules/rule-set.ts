@@ -113,5 +113,12 @@ export interface RuleSet {
   readonly sources: readonly Source[];
   /** its bolts must be delivered as preloadable assemblies of EN 14399; without a system named there is nothing to tighten */
   readonly assemblies?: 'EN 14399';
+  /**
+   * What a bolt must reach through besides the parts it clamps; absent, it may be a screw in a tapped part, which has no nut.
+   *
+   * - nut and pitch: one thread pitch beyond the nut's face, EN 1090-2:2018 8.2.2 (from memory)
+   * - nut: its full thread, as by RCSC 2.3.2 and ASME PCC-1 (from memory)
+   */
+  readonly reach?: 'nut and pitch' | 'nut';
   readonly tighten: (bolt: BoltUnderRule) => Outcome<Tightening>;
 }

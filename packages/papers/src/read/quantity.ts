@@ -108,12 +108,10 @@ export function readQuantity<D extends Dimension>(
 ): Outcome<ValueOf[D]> {
   if (!isValue(text)) return refused(notAValue(text, place));
   const parts = text.length > LONGEST ? null : /^\s*([+-]?[\d.,'’\s]*\d)\s*(.*?)\s*$/.exec(text);
-  const units = unitsOf(dimension);
-  const none = units === '' ? notice('number-wanted', { wanted: 'a number' }, place) : notice('quantity-wanted', { units }, place);
-  if (!parts) return refused(none);
+  if (!parts) return refused(notANumber(dimension, place));
   const value = readNumber(parts[1]!, decimals);
   if (value === 'ambiguous') return refused(notice('number-ambiguous', { read: parts[1]! }, place));
-  if (value === undefined) return refused(none);
+  if (value === undefined) return refused(notANumber(dimension, place));
   const written = parts[2] === '' ? (unit ?? '') : parts[2]!;
   const convert = LOOKUP[dimension].get(plain(written));
   if (!convert) {
@@ -128,6 +126,11 @@ export function readQuantity<D extends Dimension>(
     return refused(notice('number-absurd', { wanted: 'a number', largest: largestText(dimension) }, place));
   }
   return { ok: true, value: converted };
+}
+
+function notANumber(dimension: Dimension, place: Place): Notice {
+  const units = unitsOf(dimension);
+  return units === '' ? notice('number-wanted', { wanted: 'a number' }, place) : notice('quantity-wanted', { units }, place);
 }
 
 /** A length with its sign; zero is a place like any other. */

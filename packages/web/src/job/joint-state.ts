@@ -34,13 +34,19 @@ export function jointState(book: Book, id: string): JointState {
   const holds = (card?.reasons ?? []).filter((one) => levelOf(one.code) === 'hold' && !released.has(one.code));
   const signed = joint.signatures.some((one) => one.as === 'crew');
   const stopped = stoppedOf(book, joint);
+  const whereOf = (): JointState['where'] => {
+    if (stopped) return 'stopped';
+    if (signed && !current) return 'signed';
+    if (!current && steps.length > 0) return 'done';
+    return holds.length > 0 ? 'held' : 'open';
+  };
   return {
     joint,
     card,
     steps,
     current,
     holds,
-    where: stopped ? 'stopped' : signed && !current ? 'signed' : !current && steps.length > 0 ? 'done' : holds.length > 0 ? 'held' : 'open',
+    where: whereOf(),
     stopped,
   };
 }

@@ -24,20 +24,21 @@ export interface JointMissing {
 export function missingByJoint(book: Book): JointMissing[] {
   const open = new Map<string | undefined, number>();
   for (const { joint, state } of book.fold.nonconformances()) if (state !== 'settled') open.set(joint, (open.get(joint) ?? 0) + 1);
-  return (
-    book.fold
-      .ids('joint')
-      .map((id) => jointState(book, id))
-      // what a later plan no longer has, and nobody began, is no part of the job
-      .filter(({ joint, stopped }) => joint.plan && !(stopped?.why === 'gone' && joint.bolts.size === 0))
-      .map((state) => ({
-        joint: state.joint.joint,
-        tag: state.joint.tag ?? state.joint.joint,
-        missing: missingOf(book, state, open.get(state.joint.joint) ?? 0),
-      }))
-      .sort((a, b) => a.tag.localeCompare(b.tag, undefined, { numeric: true }))
-  );
+  return book.fold
+    .ids('joint')
+    .map((id) => jointState(book, id))
+    .filter(isOfTheJob)
+    .map((state) => ({
+      joint: state.joint.joint,
+      tag: state.joint.tag ?? state.joint.joint,
+      missing: missingOf(book, state, open.get(state.joint.joint) ?? 0),
+    }))
+    .sort((a, b) => a.tag.localeCompare(b.tag, undefined, { numeric: true }));
 }
+
+/** What a later plan no longer has, and nobody began, is not. */
+const isOfTheJob = ({ joint, stopped }: JointState): boolean =>
+  joint.plan !== undefined && !(stopped?.why === 'gone' && joint.bolts.size === 0);
 
 function missingOf(book: Book, { joint, card, steps, holds, stopped }: JointState, open: number): Missing[] {
   const unsettled = open > 0 ? [{ what: 'nonconformance' as const, count: open }] : [];
